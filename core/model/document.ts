@@ -1,0 +1,193 @@
+import { z } from 'zod';
+import { zCone } from './cone.ts';
+import { zCheck, zFinding } from './finding.ts';
+import { zOptions } from './options.ts';
+import {
+  zCelsius,
+  zCelsiusDelta,
+  zCelsiusPerHour,
+  zCount,
+  zId,
+  zSeconds,
+  zShare,
+} from './scalars.ts';
+import { zSchedule } from './schedule.ts';
+import { zSource } from './source.ts';
+import { zTraceSummary } from './trace.ts';
+
+export const SCHEMA_VERSION = 1;
+
+export const zCurve = z.strictObject({
+  atSeconds: z.array(zSeconds),
+  celsius: z.array(zCelsius),
+  slopeCPerHour: z.array(zCelsiusPerHour),
+  /** Actual minus planned; null where the plan says nothing, and as a whole without a schedule. */
+  differenceC: z.array(zCelsiusDelta.nullable()).nullable(),
+});
+export type Curve = z.infer<typeof zCurve>;
+
+export const zZone = z.strictObject({
+  channel: z.string(),
+  peakC: zCelsius,
+  cone: zCone.nullable(),
+  position: z.number().nullable(),
+  /** Mean of this zone minus the main channel while heating. */
+  meanDifferenceC: zCelsiusDelta,
+});
+export type Zone = z.infer<typeof zZone>;
+
+export const LEG_VERDICTS = [
+  'as-planned',
+  'slow',
+  'fast',
+  'short',
+  'long',
+  'not-reached',
+  'missing',
+] as const;
+
+const zLegCourse = {
+  startSeconds: zSeconds,
+  endSeconds: zSeconds,
+  startC: zCelsius,
+  endC: zCelsius,
+};
+
+export const zAlignedLeg = z.strictObject({
+  /** Index into schedule.segments; null for the final natural cooling. */
+  segment: zCount.nullable(),
+  kind: z.enum(['ramp', 'hold', 'cooling']),
+  planned: z.strictObject({ ...zLegCourse, rateCPerHour: zCelsiusPerHour.nullable() }),
+  actual: z.strictObject({ ...zLegCourse, rateCPerHour: zCelsiusPerHour }).nullable(),
+  verdict: z.enum(LEG_VERDICTS),
+});
+export type AlignedLeg = z.infer<typeof zAlignedLeg>;
+
+export const zAlignment = z.strictObject({
+  confidence: zShare,
+  legs: z.array(zAlignedLeg),
+  planned: z.array(z.strictObject({ atSeconds: zSeconds, celsius: zCelsius })),
+  /** The largest gap between the logged setpoint's corners and these legs; null without a setpoint. */
+  setpointDisagreementSeconds: zSeconds.nullable(),
+});
+export type Alignment = z.infer<typeof zAlignment>;
+
+export const zRemedy = z.strictObject({
+  kind: z.enum(['longer-hold', 'higher-peak', 'slower-last-ramp', 'shorter-hold', 'lower-peak']),
+  amount: z.number(),
+  lowAmount: z.number(),
+  /** Null where no amount within reason is certain to do it. */
+  highAmount: z.number().nullable(),
+  /** `min` more or less at the peak, `C` more or less at the peak, `C/h` over the last 100 °C. */
+  unit: z.enum(['min', 'C', 'C/h']),
+});
+export type Remedy = z.infer<typeof zRemedy>;
+
+export const zHeatWork = z.strictObject({
+  cone: z.strictObject({
+    /** The hottest cone brought fully down; null below the coolest. */
+    label: zCone.nullable(),
+    position: z.number().nullable(),
+    lowPosition: z.number().nullable(),
+    highPosition: z.number().nullable(),
+    /** `at-least`: the record stops before the heat-work did, so the position is a lower bound. */
+    bound: z.enum(['both-ways', 'at-least']),
+  }),
+  equivalentC: zCelsius.nullable(),
+  byCone: z.array(z.strictObject({ cone: zCone, dose: z.number(), marginC: zCelsiusDelta.nullable() })),
+  target: z
+    .strictObject({
+      cone: zCone,
+      dose: z.number(),
+      marginC: zCelsiusDelta.nullable(),
+      verdict: z.enum(['under', 'within', 'over']),
+    })
+    .nullable(),
+  accumulated: z.array(z.strictObject({ atSeconds: zSeconds, dose: z.number() })),
+  parts: z.array(
+    z.strictObject({
+      kind: z.enum(['ramp', 'hold', 'cooling']),
+      fromSeconds: zSeconds,
+      toSeconds: zSeconds,
+      doseShare: zShare,
+      positions: z.number().nullable(),
+    }),
+  ),
+  remedies: z.array(zRemedy),
+  /** The couple's error that the observed cones imply (reading minus truth); null without cones. */
+  coupleErrorC: z
+    .strictObject({ estimate: zCelsiusDelta, low: zCelsiusDelta, high: zCelsiusDelta })
+    .nullable(),
+  assumptions: z.array(zId),
+});
+export type HeatWork = z.infer<typeof zHeatWork>;
+
+export const zBand = z.strictObject({
+  name: zId,
+  fromC: zCelsius,
+  toC: zCelsius,
+  direction: z.enum(['heating', 'cooling']),
+  seconds: zSeconds,
+  meanCPerHour: zCelsiusPerHour,
+  fastestCPerHour: zCelsiusPerHour,
+});
+export type Band = z.infer<typeof zBand>;
+
+export const zLoad = z.strictObject({
+  state: z.enum(['as-meant', 'short', 'beyond', 'cannot-tell']),
+  refireTo: zCone.nullable(),
+});
+export type Load = z.infer<typeof zLoad>;
+
+export const zOvershoot = z.strictObject({
+  segment: zCount,
+  overC: zCelsiusDelta,
+  atSeconds: zSeconds,
+  aboveForSeconds: zSeconds,
+});
+export type Overshoot = z.infer<typeof zOvershoot>;
+
+export const zElements = z.strictObject({
+  limited: z.array(
+    z.strictObject({
+      fromSeconds: zSeconds,
+      toSeconds: zSeconds,
+      fromC: zCelsius,
+      toC: zCelsius,
+      plannedCPerHour: zCelsiusPerHour.nullable(),
+      achievedCPerHour: zCelsiusPerHour,
+    }),
+  ),
+  capability: z.array(
+    z.strictObject({
+      celsius: zCelsius,
+      heatingCPerHour: zCelsiusPerHour,
+      coolingCPerHour: zCelsiusPerHour,
+      powerToLoss: z.number(),
+      low: z.number(),
+      high: z.number(),
+    }),
+  ),
+  ceilingC: zCelsius.nullable(),
+});
+export type Elements = z.infer<typeof zElements>;
+
+/** One firing's analysis. Everything that shows a firing shows this; nothing else computes. */
+export const zAnalysisDocument = z.strictObject({
+  schemaVersion: z.literal(SCHEMA_VERSION),
+  options: zOptions,
+  source: zSource,
+  trace: zTraceSummary,
+  curve: zCurve,
+  zones: z.array(zZone),
+  schedule: zSchedule.nullable(),
+  alignment: zAlignment.nullable(),
+  heatWork: zHeatWork.nullable(),
+  bands: z.array(zBand),
+  load: zLoad,
+  overshoots: z.array(zOvershoot),
+  elements: zElements.nullable(),
+  findings: z.array(zFinding),
+  checks: z.array(zCheck),
+});
+export type AnalysisDocument = z.infer<typeof zAnalysisDocument>;

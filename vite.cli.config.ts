@@ -1,0 +1,19 @@
+import { defineConfig } from 'vite';
+
+/** The command line, its workers and the start page of `npm start`, for plain Node. */
+export default defineConfig({
+  build: {
+    ssr: true,
+    outDir: 'dist/cli',
+    target: 'node20',
+    sourcemap: true,
+    rollupOptions: {
+      input: {
+        afterfire: 'cli/afterfire.ts',
+        worker: 'cli/worker.ts',
+        start: 'cli/start.ts',
+      },
+    },
+  },
+  ssr: { noExternal: true },
+});
