@@ -1,0 +1,71 @@
+import { StretchFits } from './fits.ts';
+import { lowerBound } from './search.ts';
+
+/** How much of the course on either side of a knee says where it is (chosen: 40 minutes). */
+const SHOULDER_SECONDS = 2400;
+const FEWEST_SHOULDER_SAMPLES = 3;
+
+export interface KneeSearch {
+  /** The knee is looked for between these two moments. */
+  readonly fromSeconds: number;
+  readonly toSeconds: number;
+  /** The shoulders reach no further than these: the neighbouring knees. */
+  readonly leftLimitSeconds: number;
+  readonly rightLimitSeconds: number;
+}
+
+/**
+ * The moment at which a course bends: where the line before and the line after together leave the
+ * least squares. Works on the full samples around a knee that a thinned search has found; returns
+ * the middle of the search where there are too few samples to say.
+ */
+export const locateKnee = (
+  atSeconds: Float64Array,
+  celsius: Float64Array,
+  search: KneeSearch,
+): number => {
+  const { fromSeconds, toSeconds } = search;
+  const left = Math.max(search.leftLimitSeconds, fromSeconds - SHOULDER_SECONDS);
+  const right = Math.min(search.rightLimitSeconds, toSeconds + SHOULDER_SECONDS);
+  const first = lowerBound(atSeconds, left);
+  const last = lowerBound(atSeconds, right + 1e-6);
+  const times = atSeconds.subarray(first, last);
+  const fits = new StretchFits(times, celsius.subarray(first, last));
+  const lowest = Math.max(FEWEST_SHOULDER_SAMPLES, lowerBound(times, fromSeconds));
+  const highest = Math.min(times.length - FEWEST_SHOULDER_SAMPLES, lowerBound(times, toSeconds));
+  let best = (fromSeconds + toSeconds) / 2;
+  let leastSquares = Infinity;
+  for (let cut = lowest; cut <= highest; cut++) {
+    const before = fits.line(0, cut);
+    const after = fits.line(cut, times.length);
+    const squares = before.squares + after.squares;
+    if (squares >= leastSquares) continue;
+    leastSquares = squares;
+    best = crossing(times, before, after, cut);
+  }
+  return Math.min(Math.max(best, fromSeconds), toSeconds);
+};
+
+const middle = (times: Float64Array, from: number, to: number): number => {
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += times[i]!;
+  return sum / (to - from);
+};
+
+/** Where the two lines meet, kept between the samples on either side of the cut. */
+const crossing = (
+  times: Float64Array,
+  before: { ratePerHour: number; meanC: number },
+  after: { ratePerHour: number; meanC: number },
+  cut: number,
+): number => {
+  const earlier = times[cut - 1]!;
+  const later = times[cut]!;
+  const turn = (before.ratePerHour - after.ratePerHour) / 3600;
+  if (Math.abs(turn) < 1e-6) return (earlier + later) / 2;
+  const t1 = middle(times, 0, cut);
+  const t2 = middle(times, cut, times.length);
+  const meets =
+    (after.meanC - before.meanC + (before.ratePerHour * t1 - after.ratePerHour * t2) / 3600) / turn;
+  return Math.min(Math.max(meets, earlier), later);
+};

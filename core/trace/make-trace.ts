@@ -1,0 +1,112 @@
+import type { Log } from '../model/log.ts';
+import type { RemovedSample, Repair, Trace, TraceSummary } from '../model/trace.ts';
+import { Refusal } from '../model/refusal.ts';
+import { celsius as asCelsius, seconds } from '../units.ts';
+import { medianInterval, repairClock } from './clock.ts';
+import { findOff, findStart } from './events.ts';
+import { findGaps, findNoReadings } from './gaps.ts';
+import { findLegs } from './legs.ts';
+import { estimateNoise, estimateResolution } from './noise.ts';
+import { removeOutliers } from './outliers.ts';
+import { localSlopes } from './slopes.ts';
+
+const picked = (values: Float64Array, indices: Uint32Array): Float64Array =>
+  Float64Array.from(indices, (i) => values[i]!);
+
+const pickedOrNull = (values: Float64Array | null, indices: Uint32Array): Float64Array | null =>
+  values === null ? null : picked(values, indices);
+
+/** The repaired samples and the rows of the log they came from. */
+interface Samples {
+  readonly atSeconds: Float64Array;
+  readonly celsius: Float64Array;
+  readonly row: Uint32Array;
+  readonly removed: readonly RemovedSample[];
+  readonly repairs: readonly Repair[];
+  readonly onRepairedClock: (stampSeconds: number) => number;
+}
+
+const repaired = (log: Log): Samples => {
+  const clock = repairClock(log.atSeconds, log.celsius);
+  const celsius = picked(log.celsius, clock.row);
+  const noiseC = estimateNoise(clock.atSeconds, celsius);
+  const interval = medianInterval(clock.atSeconds);
+  const cleaned = removeOutliers(clock.atSeconds, celsius, noiseC, interval);
+  return {
+    atSeconds: picked(clock.atSeconds, cleaned.keep),
+    celsius: picked(celsius, cleaned.keep),
+    row: Uint32Array.from(cleaned.keep, (i) => clock.row[i]!),
+    removed: cleaned.removed,
+    repairs: [...clock.repairs, ...cleaned.repairs].sort((a, b) => a.fromSeconds - b.fromSeconds),
+    onRepairedClock: clock.onRepairedClock,
+  };
+};
+
+const summarise = (
+  log: Log,
+  samples: Samples,
+  slopes: ReturnType<typeof localSlopes>,
+  noiseC: TraceSummary['noiseC'],
+): TraceSummary => {
+  const { atSeconds, celsius } = samples;
+  const interval = medianInterval(atSeconds);
+  const legs = findLegs({ atSeconds, celsius, noiseC, ...slopes });
+  let lowest = 0;
+  let highest = 0;
+  for (let i = 1; i < celsius.length; i++) {
+    if (celsius[i]! < celsius[lowest]!) lowest = i;
+    if (celsius[i]! > celsius[highest]!) highest = i;
+  }
+  return {
+    samples: celsius.length,
+    startInstant: log.startInstant,
+    durationSeconds: seconds(atSeconds[atSeconds.length - 1]!),
+    medianIntervalSeconds: seconds(interval),
+    noiseC,
+    resolutionC: estimateResolution(celsius),
+    minC: asCelsius(celsius[lowest]!),
+    peakC: asCelsius(celsius[highest]!),
+    peakAtSeconds: seconds(atSeconds[highest]!),
+    startSeconds: findStart({ atSeconds, smoothC: slopes.smoothC, noiseC }),
+    offSeconds: findOff(legs),
+    gaps: findGaps(atSeconds, interval),
+    noReadings: findNoReadings(
+      atSeconds,
+      Array.from(log.noReadingSeconds, samples.onRepairedClock),
+    ),
+    repairs: [...samples.repairs],
+    legs,
+  };
+};
+
+/**
+ * The one maker of traces: a log's columns put on one forward clock, freed of readings the kiln
+ * cannot have had, and measured (interval, noise, slopes, gaps, the trace's own legs).
+ *
+ * @throws Refusal `too-few-rows` where fewer than two samples remain.
+ */
+export const makeTrace = (log: Log): Trace => {
+  const samples = repaired(log);
+  if (samples.celsius.length < 2) {
+    throw new Refusal(
+      'too-few-rows',
+      'only one usable reading is left after repairs; a firing needs at least two readings with a time and a temperature',
+    );
+  }
+  const noiseC = estimateNoise(samples.atSeconds, samples.celsius);
+  const interval = medianInterval(samples.atSeconds);
+  const slopes = localSlopes(samples.atSeconds, samples.celsius, noiseC, interval);
+  return {
+    summary: summarise(log, samples, slopes, noiseC),
+    atSeconds: samples.atSeconds,
+    celsius: samples.celsius,
+    ...slopes,
+    setpointC: pickedOrNull(log.setpointC, samples.row),
+    outputPercent: pickedOrNull(log.outputPercent, samples.row),
+    zones: log.zones.map((zone) => ({
+      channel: zone.channel,
+      celsius: picked(zone.celsius, samples.row),
+    })),
+    removed: samples.removed,
+  };
+};

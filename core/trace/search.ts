@@ -1,0 +1,27 @@
+/** The first index whose value is not below `value` in an ascending array; its length if none is. */
+export const lowerBound = (ascending: ArrayLike<number>, value: number): number => {
+  let low = 0;
+  let high = ascending.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (ascending[middle]! < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
+/** Linear interpolation of a curve at one moment; the end values hold beyond its ends. */
+export const interpolate = (
+  atSeconds: ArrayLike<number>,
+  values: ArrayLike<number>,
+  momentSeconds: number,
+): number => {
+  const next = lowerBound(atSeconds, momentSeconds);
+  if (next === 0) return values[0] ?? NaN;
+  if (next >= values.length) return values[values.length - 1]!;
+  const fromSeconds = atSeconds[next - 1]!;
+  const spanSeconds = atSeconds[next]! - fromSeconds;
+  const from = values[next - 1]!;
+  if (spanSeconds <= 0) return from;
+  return from + ((values[next]! - from) * (momentSeconds - fromSeconds)) / spanSeconds;
+};

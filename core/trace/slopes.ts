@@ -1,0 +1,141 @@
+import { SECONDS_PER_HOUR } from '../units.ts';
+
+/** The standard error aimed at where the sampling allows it, in °C per hour (chosen). */
+const AIMED_ERROR_C_PER_HOUR = 5;
+/** The window is never narrower: a relay-driven kiln ripples faster than this (chosen). */
+const NARROWEST_WINDOW_SECONDS = 300;
+/** … nor wider, or a ten-minute hold would vanish from the slopes (chosen). */
+const WIDEST_WINDOW_SECONDS = 1200;
+/** A line needs a few samples to have an error. */
+const FEWEST_SAMPLES = 4;
+/** Sums are counted afresh once the window has moved this many half-widths from their origin. */
+const ORIGIN_REACH_WINDOWS = 16;
+
+export interface Slopes {
+  readonly smoothC: Float64Array;
+  readonly slopeCPerHour: Float64Array;
+  readonly slopeErrorCPerHour: Float64Array;
+}
+
+/**
+ * The width that brings a line's slope to the aimed error: for samples `interval` apart the error of
+ * a slope over a window w is σ·√12/(w·√(w/interval)).
+ */
+const windowSeconds = (noiseC: number, intervalSeconds: number): number => {
+  const aimed = AIMED_ERROR_C_PER_HOUR / SECONDS_PER_HOUR;
+  const wanted = ((noiseC * Math.sqrt(12 * intervalSeconds)) / aimed) ** (2 / 3);
+  const narrowest = Math.max(NARROWEST_WINDOW_SECONDS, FEWEST_SAMPLES * intervalSeconds);
+  return Math.min(Math.max(wanted, narrowest), Math.max(WIDEST_WINDOW_SECONDS, narrowest));
+};
+
+/** A least-squares line over a window of samples that slides along them. */
+class SlidingLine {
+  private readonly atSeconds: Float64Array;
+  private readonly celsius: Float64Array;
+  private from = 0;
+  private to = 0;
+  // Sums are counted from a sample nearby, so that long logs lose nothing to rounding.
+  private originSeconds = 0;
+  private originC = 0;
+  private sumT = 0;
+  private sumC = 0;
+  private sumTT = 0;
+  private sumTC = 0;
+  private sumCC = 0;
+
+  constructor(atSeconds: Float64Array, celsius: Float64Array) {
+    this.atSeconds = atSeconds;
+    this.celsius = celsius;
+  }
+
+  private take(i: number, sign: 1 | -1): void {
+    const t = this.atSeconds[i]! - this.originSeconds;
+    const c = this.celsius[i]! - this.originC;
+    this.sumT += sign * t;
+    this.sumC += sign * c;
+    this.sumTT += sign * t * t;
+    this.sumTC += sign * t * c;
+    this.sumCC += sign * c * c;
+  }
+
+  restart(from: number, to: number): void {
+    this.from = from;
+    this.to = to;
+    this.originSeconds = this.atSeconds[from]!;
+    this.originC = this.celsius[from]!;
+    this.sumT = this.sumC = this.sumTT = this.sumTC = this.sumCC = 0;
+    for (let k = from; k < to; k++) this.take(k, 1);
+  }
+
+  slideTo(from: number, to: number): void {
+    while (this.to < to) this.take(this.to++, 1);
+    while (this.to > to) this.take(--this.to, -1);
+    while (this.from < from) this.take(this.from++, -1);
+  }
+
+  /** Whether the sums have moved too far from their origin, or the window runs backwards. */
+  isStale(from: number, reachSeconds: number): boolean {
+    return from < this.from || this.atSeconds[from]! - this.originSeconds > reachSeconds;
+  }
+
+  at(momentSeconds: number, noiseC: number) {
+    const n = this.to - this.from;
+    const meanT = this.sumT / n;
+    const meanC = this.sumC / n;
+    const spreadT = this.sumTT - this.sumT * meanT;
+    const slope = spreadT > 0 ? (this.sumTC - this.sumT * meanC) / spreadT : 0;
+    const squares = Math.max(0, this.sumCC - this.sumC * meanC - slope * slope * spreadT);
+    const variance = Math.max(noiseC * noiseC, n > 2 ? squares / (n - 2) : 0);
+    return {
+      celsius: this.originC + meanC + slope * (momentSeconds - this.originSeconds - meanT),
+      slopePerSecond: slope,
+      slopeError: spreadT > 0 ? Math.sqrt(variance / spreadT) : Infinity,
+    };
+  }
+}
+
+/** The windows of all samples in turn: as wide as asked, or the nearest few samples. */
+function* windows(atSeconds: Float64Array, halfSeconds: number) {
+  const count = atSeconds.length;
+  let from = 0;
+  let to = 0;
+  for (let i = 0; i < count; i++) {
+    while (to < count && atSeconds[to]! <= atSeconds[i]! + halfSeconds) to++;
+    while (atSeconds[from]! < atSeconds[i]! - halfSeconds) from++;
+    if (to - from >= FEWEST_SAMPLES) {
+      yield [from, to] as const;
+      continue;
+    }
+    const nearest = Math.max(0, Math.min(i - (FEWEST_SAMPLES >> 1), count - FEWEST_SAMPLES));
+    yield [nearest, Math.min(count, nearest + FEWEST_SAMPLES)] as const;
+  }
+}
+
+/**
+ * Slopes by local linear regression on irregular times, with their standard errors. Each sample's
+ * window is centred on it and as wide as the noise and the interval ask for; at the ends, and where
+ * samples are few, it takes the nearest ones. The cost is linear in the samples.
+ */
+export const localSlopes = (
+  atSeconds: Float64Array,
+  celsius: Float64Array,
+  noiseC: number,
+  medianIntervalSeconds: number,
+): Slopes => {
+  const smoothC = new Float64Array(atSeconds.length);
+  const slopeCPerHour = new Float64Array(atSeconds.length);
+  const slopeErrorCPerHour = new Float64Array(atSeconds.length);
+  const half = windowSeconds(noiseC, medianIntervalSeconds) / 2;
+  const line = new SlidingLine(atSeconds, celsius);
+  let i = 0;
+  for (const [from, to] of windows(atSeconds, half)) {
+    if (i === 0 || line.isStale(from, ORIGIN_REACH_WINDOWS * half)) line.restart(from, to);
+    else line.slideTo(from, to);
+    const fit = line.at(atSeconds[i]!, noiseC);
+    smoothC[i] = fit.celsius;
+    slopeCPerHour[i] = fit.slopePerSecond * SECONDS_PER_HOUR;
+    slopeErrorCPerHour[i] = fit.slopeError * SECONDS_PER_HOUR;
+    i++;
+  }
+  return { smoothC, slopeCPerHour, slopeErrorCPerHour };
+};
