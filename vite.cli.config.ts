@@ -7,7 +7,7 @@ export default defineConfig({
     outDir: 'dist/cli',
     target: 'node20',
     sourcemap: true,
-    rollupOptions: {
+    rolldownOptions: {
       input: {
         afterfire: 'cli/afterfire.ts',
         worker: 'cli/worker.ts',
