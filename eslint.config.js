@@ -103,6 +103,8 @@ const typed = {
   // The tightest loops read typed arrays, whose reads inside the bounds are never undefined.
   '@typescript-eslint/no-non-null-assertion': 'off',
   '@typescript-eslint/prefer-for-of': 'off',
+  // A branded number is one that may be negated.
+  '@typescript-eslint/no-unsafe-unary-minus': 'off',
   // A type parameter that only names the result is how a brand is put on (core/model/scalars.ts).
   '@typescript-eslint/no-unnecessary-type-parameters': 'off',
 };
