@@ -1,0 +1,53 @@
+import type { EndPointTable } from './published-table.ts';
+
+/**
+ * The edition in which 1222 °C is cone 6 at 150 °C per hour; the chart of 2016 has it at 60.
+ * Cone 03½ (`03.5`) is printed here and nowhere later.
+ */
+export const OLDER_LARGE_END_POINTS: EndPointTable = {
+  title: 'Equivalent temperatures of large pyrometric cones',
+  publisher: "the cone maker's published end-point chart",
+  edition: 'an earlier edition, before 2016',
+  table: 'large cones, regular, 022–13, at 150 °C per hour',
+  obtained: 'seen',
+  obtainedNote: 'two pages that agree',
+  ratesCPerHour: [150],
+  rows: [
+    ['022', [600]],
+    ['021', [614]],
+    ['020', [635]],
+    ['019', [683]],
+    ['018', [717]],
+    ['017', [747]],
+    ['016', [792]],
+    ['015', [804]],
+    ['014', [838]],
+    ['013', [852]],
+    ['012', [884]],
+    ['011', [894]],
+    ['010', [900]],
+    ['09', [923]],
+    ['08', [955]],
+    ['07', [984]],
+    ['06', [999]],
+    ['05', [1046]],
+    ['04', [1060]],
+    ['03.5', [1080]],
+    ['03', [1101]],
+    ['02', [1120]],
+    ['01', [1137]],
+    ['1', [1154]],
+    ['2', [1162]],
+    ['3', [1168]],
+    ['4', [1186]],
+    ['5', [1196]],
+    ['6', [1222]],
+    ['7', [1240]],
+    ['8', [1263]],
+    ['9', [1280]],
+    ['10', [1305]],
+    ['11', [1315]],
+    ['12', [1326]],
+    ['13', [1346]],
+  ],
+};
