@@ -1,5 +1,5 @@
 import type { TraceLeg } from '../model/trace.ts';
-import { celsius, celsiusPerHour, seconds, SECONDS_PER_HOUR } from '../units.ts';
+import { courseBetween, type Readings } from './course.ts';
 import { StretchFits } from './fits.ts';
 import { locateKnee } from './knee.ts';
 import { cheapestPieces } from './pieces.ts';
@@ -25,9 +25,7 @@ const SAME_SLOPE_C_PER_HOUR = 8;
 /** Slopes are compared this far on either side of a joint. */
 const JOINT_SECONDS = 600;
 
-interface Course extends Slopes {
-  readonly atSeconds: Float64Array;
-  readonly celsius: Float64Array;
+interface Measured extends Slopes, Readings {
   readonly noiseC: number;
 }
 
@@ -38,26 +36,18 @@ const kindOf = (rateCPerHour: number, changeC: number, noiseC: number): TraceLeg
   return rateCPerHour > 0 ? 'ramp' : 'cooling';
 };
 
-const legBetween = (course: Course, startSeconds: number, endSeconds: number): TraceLeg => {
-  const startC = interpolate(course.atSeconds, course.smoothC, startSeconds);
-  const endC = interpolate(course.atSeconds, course.smoothC, endSeconds);
-  const rate = ((endC - startC) / Math.max(1, endSeconds - startSeconds)) * SECONDS_PER_HOUR;
-  return {
-    kind: kindOf(rate, endC - startC, course.noiseC),
-    startSeconds: seconds(startSeconds),
-    endSeconds: seconds(endSeconds),
-    startC: celsius(startC),
-    endC: celsius(endC),
-    rateCPerHour: celsiusPerHour(rate),
-  };
+const legBetween = (trace: Measured, startSeconds: number, endSeconds: number): TraceLeg => {
+  const course = courseBetween(trace, startSeconds, endSeconds);
+  const kind = kindOf(course.rateCPerHour, course.endC - course.startC, trace.noiseC);
+  return { kind, ...course };
 };
 
 /** Whether the course runs on through a joint, so that the two legs are one. */
-const runsOn = (course: Course, before: TraceLeg, after: TraceLeg): boolean => {
+const runsOn = (trace: Measured, before: TraceLeg, after: TraceLeg): boolean => {
   if (before.kind !== after.kind) return false;
   const joint = before.endSeconds;
   const reach = (leg: TraceLeg) => Math.min(JOINT_SECONDS, (leg.endSeconds - leg.startSeconds) / 2);
-  const slopeAt = (moment: number) => interpolate(course.atSeconds, course.slopeCPerHour, moment);
+  const slopeAt = (moment: number) => interpolate(trace.atSeconds, trace.slopeCPerHour, moment);
   const left = slopeAt(joint - reach(before));
   const right = slopeAt(joint + reach(after));
   const allowed = Math.max(
@@ -67,12 +57,12 @@ const runsOn = (course: Course, before: TraceLeg, after: TraceLeg): boolean => {
   return Math.abs(left - right) <= allowed;
 };
 
-const joined = (course: Course, legs: readonly TraceLeg[]): TraceLeg[] => {
+const joined = (trace: Measured, legs: readonly TraceLeg[]): TraceLeg[] => {
   const result: TraceLeg[] = [];
   for (const leg of legs) {
     const last = result.at(-1);
-    if (last !== undefined && runsOn(course, last, leg)) {
-      result[result.length - 1] = legBetween(course, last.startSeconds, leg.endSeconds);
+    if (last !== undefined && runsOn(trace, last, leg)) {
+      result[result.length - 1] = legBetween(trace, last.startSeconds, leg.endSeconds);
     } else {
       result.push(leg);
     }
@@ -81,12 +71,12 @@ const joined = (course: Course, legs: readonly TraceLeg[]): TraceLeg[] => {
 };
 
 /** Moves the joints found on the thinned curve to where the full samples bend. */
-const refined = (course: Course, joints: readonly number[], reachSeconds: number): number[] =>
+const refined = (trace: Measured, joints: readonly number[], reachSeconds: number): number[] =>
   joints.map((joint, k) => {
     const previous = joints[k - 1];
     const next = joints[k + 1];
     if (previous === undefined || next === undefined) return joint;
-    return locateKnee(course.atSeconds, course.celsius, {
+    return locateKnee(trace.atSeconds, trace.celsius, {
       fromSeconds: Math.max(joint - reachSeconds, (previous + joint) / 2),
       toSeconds: Math.min(joint + reachSeconds, (joint + next) / 2),
       leftLimitSeconds: previous,
@@ -99,25 +89,25 @@ const refined = (course: Course, joints: readonly number[], reachSeconds: number
  * of a thinned curve (a ramp that the kiln could not follow bends, and so does cooling), refined on
  * the full samples, named by slope, and joined where the course runs on.
  */
-export const findLegs = (course: Course): TraceLeg[] => {
-  const thin = averaged(course.atSeconds, course.celsius, THIN_POINTS);
+export const findLegs = (trace: Measured): TraceLeg[] => {
+  const thin = averaged(trace.atSeconds, trace.celsius, THIN_POINTS);
   const count = thin.atSeconds.length;
   if (count < 2) return [];
   const fits = new StretchFits(thin.atSeconds, thin.celsius);
-  const ripple = Math.max(RIPPLE_C, course.noiseC / 2) ** 2;
+  const ripple = Math.max(RIPPLE_C, trace.noiseC / 2) ** 2;
   const shortest = Math.min(SHORTEST_POINTS, count);
   const ends = cheapestPieces(count, shortest, LEG_PENALTY, (from, to) => {
     return fits.parabolaSquares(from, to) / ripple;
   });
   const jointAt = (end: number) => (thin.atSeconds[end - 1]! + thin.atSeconds[end]!) / 2;
-  const firstSeconds = course.atSeconds[0]!;
-  const lastSeconds = course.atSeconds[course.atSeconds.length - 1]!;
+  const firstSeconds = trace.atSeconds[0]!;
+  const lastSeconds = trace.atSeconds[trace.atSeconds.length - 1]!;
   const joints = [firstSeconds, ...ends.slice(0, -1).map(jointAt), lastSeconds];
   const reach = (2 * (lastSeconds - firstSeconds)) / count;
-  const moved = refined(course, joints, reach);
+  const moved = refined(trace, joints, reach);
   const legs = moved
     .slice(1)
-    .map((end, k) => legBetween(course, moved[k]!, end))
+    .map((end, k) => legBetween(trace, moved[k]!, end))
     .filter((leg) => leg.endSeconds > leg.startSeconds);
-  return joined(course, joined(course, legs));
+  return joined(trace, joined(trace, legs));
 };

@@ -1,0 +1,85 @@
+import type { AlignedLeg, Alignment } from '../model/document.ts';
+import type { Schedule } from '../model/schedule.ts';
+import type { Trace } from '../model/trace.ts';
+import {
+  intendedCorners,
+  intendedLegs,
+  type IntendedLeg,
+  type IntendedStart,
+} from '../schedule/intended-curve.ts';
+import type { Course } from '../trace/course.ts';
+import { seconds } from '../units.ts';
+import { anchoredHot, startOfPlan } from './anchor.ts';
+import { boundaryCertainties } from './certainty.ts';
+import { confidenceOf } from './confidence.ts';
+import { gridOf } from './grid.ts';
+import { layLegs } from './lay.ts';
+import { refineLaying, type RefinedLaying } from './refine.ts';
+import { verdictOf } from './verdicts.ts';
+
+/** Time by time, where the plan is laid; full power takes as long as the firing shows it took. */
+const planFor = (
+  schedule: Schedule,
+  trace: Trace,
+  searched: readonly IntendedLeg[],
+  start: IntendedStart,
+  refined: RefinedLaying,
+): { start: IntendedStart; legs: IntendedLeg[] } => {
+  const actualOf = (segment: number): Course | null => {
+    const index = searched.findIndex((leg) => leg.segment === segment && leg.kind !== 'hold');
+    return refined.legs[index] ?? null;
+  };
+  const freeDuration = (segment: number) => {
+    const course = actualOf(segment);
+    return course === null ? null : seconds(course.endSeconds - course.startSeconds);
+  };
+  const legs = intendedLegs(schedule, start, freeDuration);
+  if (trace.summary.startSeconds !== null) return { start, legs };
+  const anchored = anchoredHot(start, legs, refined.legs);
+  return { start: anchored, legs: intendedLegs(schedule, anchored, freeDuration) };
+};
+
+const alignedLeg = (planned: IntendedLeg, actual: Course | null, noiseC: number): AlignedLeg => {
+  const { segment, kind, ...course } = planned;
+  return { segment, kind, planned: course, actual, verdict: verdictOf(planned, actual, noiseC) };
+};
+
+/** The natural cooling after the last leg; the schedule says only when it was to begin. */
+const coolingLeg = (
+  start: IntendedStart,
+  last: IntendedLeg | undefined,
+  actual: Course,
+): AlignedLeg => {
+  const at = last?.endSeconds ?? start.atSeconds;
+  const from = last?.endC ?? start.celsius;
+  return {
+    segment: null,
+    kind: 'cooling',
+    planned: { startSeconds: at, endSeconds: at, startC: from, endC: from, rateCPerHour: null },
+    actual,
+    verdict: 'as-planned',
+  };
+};
+
+/**
+ * Lays a schedule on a trace: which stretch of the record is which leg, by the global optimum over
+ * ordered leg boundaries, refined on the full samples. The plan itself is laid once, from the
+ * moment heating begins, and never re-anchored, so lateness adds up as the potter met it.
+ */
+export const align = (trace: Trace, schedule: Schedule): Alignment => {
+  const noiseC = trace.summary.noiseC;
+  const provisional = startOfPlan(trace);
+  const searched = intendedLegs(schedule, provisional);
+  const grid = gridOf(trace);
+  const { laying, tables } = layLegs(grid, searched);
+  const refined = refineLaying(trace, grid, laying, searched);
+  const { start, legs } = planFor(schedule, trace, searched, provisional, refined);
+  const aligned = legs.map((leg, k) => alignedLeg(leg, refined.legs[k] ?? null, noiseC));
+  if (refined.cooling !== null) aligned.push(coolingLeg(start, legs.at(-1), refined.cooling));
+  return {
+    confidence: confidenceOf(grid, tables, laying, boundaryCertainties(grid, tables, laying)),
+    legs: aligned,
+    planned: intendedCorners(legs, start),
+    setpointDisagreementSeconds: refined.setpointDisagreementSeconds,
+  };
+};

@@ -1,0 +1,54 @@
+import type { Trace } from '../model/trace.ts';
+import { seconds, type Seconds } from '../units.ts';
+import { findLegs } from '../trace/legs.ts';
+import { localSlopes } from '../trace/slopes.ts';
+
+/** A setpoint column that is empty for more than this share of the record says too little. */
+const FEWEST_SHARE = 0.5;
+/** A corner further from a boundary than this belongs to something else (chosen). */
+const SAME_CORNER_SECONDS = 900;
+
+/** The moments at which the logged setpoint changes its course; null without a usable setpoint. */
+export const setpointCorners = (trace: Trace): number[] | null => {
+  const { setpointC, atSeconds } = trace;
+  if (setpointC === null) return null;
+  const isGiven = (_: number, i: number) => Number.isFinite(setpointC[i]);
+  const times = atSeconds.filter(isGiven);
+  if (times.length < FEWEST_SHARE * atSeconds.length) return null;
+  const values = setpointC.filter((value) => Number.isFinite(value));
+  const slopes = localSlopes(times, values, 0, trace.summary.medianIntervalSeconds);
+  const legs = findLegs({ atSeconds: times, celsius: values, noiseC: 0, ...slopes });
+  return legs.slice(1).map((leg) => leg.startSeconds);
+};
+
+export interface Snapped {
+  readonly moments: ReadonlyMap<number, number>;
+  /** The largest distance between a boundary and the corner it was held against. */
+  readonly disagreementSeconds: Seconds | null;
+}
+
+/**
+ * Holds boundaries against the logged setpoint's corners. Those at which the programme moves on are
+ * taken from the setpoint, which knows; those at which the kiln arrives stay the kiln's own.
+ */
+export const snapToSetpoint = (
+  moments: ReadonlyMap<number, number>,
+  movesOn: ReadonlySet<number>,
+  corners: readonly number[] | null,
+): Snapped => {
+  if (corners === null || corners.length === 0) return { moments, disagreementSeconds: null };
+  let disagreement = 0;
+  const snapped = new Map<number, number>();
+  let previous = -Infinity;
+  for (const [point, moment] of moments) {
+    const nearest = corners.reduce((best, corner) =>
+      Math.abs(corner - moment) < Math.abs(best - moment) ? corner : best,
+    );
+    const distance = Math.abs(nearest - moment);
+    disagreement = Math.max(disagreement, distance);
+    const isSame = movesOn.has(point) && distance <= SAME_CORNER_SECONDS && nearest > previous;
+    previous = isSame ? nearest : Math.max(moment, previous);
+    snapped.set(point, previous);
+  }
+  return { moments: snapped, disagreementSeconds: seconds(disagreement) };
+};

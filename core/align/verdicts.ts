@@ -1,0 +1,32 @@
+import type { AlignedLeg } from '../model/document.ts';
+import type { IntendedLeg } from '../schedule/intended-curve.ts';
+import type { Course } from '../trace/course.ts';
+
+/** A target counts as reached within this, or within the noise (chosen: a controller's own slack). */
+const REACHED_C = 5;
+const REACHED_SIGMAS = 3;
+/** A leg is as planned within this share of its planned time … (chosen: well inside the detectors') */
+const SAME_SHARE = 0.07;
+/** … or within this many seconds, below which no leg's end is certain. */
+const SAME_SECONDS = 180;
+
+/**
+ * What a leg came to beside what was planned. A moving leg is judged by its time from start to
+ * arrival, a hold by how long the temperature stayed; at full power any time is as planned.
+ */
+export const verdictOf = (
+  planned: IntendedLeg,
+  actual: Course | null,
+  noiseC: number,
+): AlignedLeg['verdict'] => {
+  if (actual === null) return 'missing';
+  const reach = Math.max(REACHED_C, REACHED_SIGMAS * noiseC);
+  const lack = planned.kind === 'cooling' ? actual.endC - planned.endC : planned.endC - actual.endC;
+  if (planned.kind !== 'hold' && lack > reach) return 'not-reached';
+  if (planned.rateCPerHour === null) return 'as-planned';
+  const plannedSeconds = planned.endSeconds - planned.startSeconds;
+  const excess = actual.endSeconds - actual.startSeconds - plannedSeconds;
+  if (Math.abs(excess) <= Math.max(SAME_SECONDS, SAME_SHARE * plannedSeconds)) return 'as-planned';
+  if (planned.kind === 'hold') return excess > 0 ? 'long' : 'short';
+  return excess > 0 ? 'slow' : 'fast';
+};

@@ -1,0 +1,91 @@
+import type { AlignedLeg, Elements } from '../model/document.ts';
+import type { Trace } from '../model/trace.ts';
+import { courseBetween } from '../trace/course.ts';
+import { lowerBound } from '../trace/search.ts';
+import type { CelsiusPerHour } from '../units.ts';
+
+/** A kiln that climbs slower than this share of its plan is giving all it has (chosen). */
+const BEHIND_SHARE = 0.9;
+/** The slope must lie below by this many of its standard errors. */
+const BEHIND_ERRORS = 2;
+/** A controller eases into and out of a ramp; slopes this near its ends say nothing (chosen). */
+const EASING_SECONDS = 600;
+/** Shorter stretches are ripple (chosen). */
+const SHORTEST_SECONDS = 1200;
+/** An output this high is full power (chosen: time-proportioned outputs seldom log a round 100). */
+const FULL_OUTPUT_PERCENT = 95;
+
+type Limited = Elements['limited'][number];
+
+const limitedBetween = (
+  trace: Trace,
+  fromSeconds: number,
+  toSeconds: number,
+  plannedCPerHour: CelsiusPerHour | null,
+): Limited => {
+  const course = courseBetween(trace, fromSeconds, toSeconds);
+  return {
+    fromSeconds: course.startSeconds,
+    toSeconds: course.endSeconds,
+    fromC: course.startC,
+    toC: course.endC,
+    plannedCPerHour,
+    achievedCPerHour: course.rateCPerHour,
+  };
+};
+
+/** Runs of samples that satisfy a condition, as spans of time long enough to mean something. */
+const spansWhere = (
+  trace: Trace,
+  fromSeconds: number,
+  toSeconds: number,
+  holds: (sample: number) => boolean,
+): [number, number][] => {
+  const spans: [number, number][] = [];
+  const end = Math.min(trace.atSeconds.length, lowerBound(trace.atSeconds, toSeconds));
+  let began = -1;
+  for (let i = lowerBound(trace.atSeconds, fromSeconds); i <= end; i++) {
+    const isIn = i < end && holds(i);
+    if (isIn && began < 0) began = i;
+    if (isIn || began < 0) continue;
+    const from = trace.atSeconds[began]!;
+    const to = trace.atSeconds[i - 1]!;
+    if (to - from >= SHORTEST_SECONDS) spans.push([from, to]);
+    began = -1;
+  }
+  return spans;
+};
+
+/** Whether the logged output, where there is one, stood at full power over most of a span. */
+const outputAgrees = (trace: Trace, [fromSeconds, toSeconds]: [number, number]): boolean => {
+  const { outputPercent, atSeconds } = trace;
+  if (outputPercent === null) return true;
+  const logged = outputPercent
+    .subarray(lowerBound(atSeconds, fromSeconds), lowerBound(atSeconds, toSeconds))
+    .filter((value) => Number.isFinite(value));
+  const full = logged.filter((value) => value >= FULL_OUTPUT_PERCENT).length;
+  return logged.length === 0 || full > logged.length / 2;
+};
+
+const limitedInRamp = (trace: Trace, leg: AlignedLeg): Limited[] => {
+  const { actual, planned } = leg;
+  if (leg.kind !== 'ramp' || actual === null) return [];
+  const rate = planned.rateCPerHour;
+  if (rate === null) {
+    return [limitedBetween(trace, actual.startSeconds, actual.endSeconds, null)];
+  }
+  const isBehind = (i: number) =>
+    trace.slopeCPerHour[i]! + BEHIND_ERRORS * trace.slopeErrorCPerHour[i]! < BEHIND_SHARE * rate;
+  const from = actual.startSeconds + EASING_SECONDS;
+  const to = actual.endSeconds - EASING_SECONDS;
+  return spansWhere(trace, from, to, isBehind)
+    .filter((span) => outputAgrees(trace, span))
+    .map(([start, end]) => limitedBetween(trace, start, end, rate));
+};
+
+/**
+ * The stretches in which the kiln climbed as fast as it could: ramps programmed at full power, and
+ * those in which it fell behind its plan. A logged output that says otherwise overrules the latter.
+ */
+export const findLimited = (trace: Trace, legs: readonly AlignedLeg[]): Limited[] =>
+  legs.flatMap((leg) => limitedInRamp(trace, leg));

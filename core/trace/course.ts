@@ -1,0 +1,66 @@
+import {
+  celsius,
+  celsiusPerHour,
+  seconds,
+  SECONDS_PER_HOUR,
+  type Celsius,
+  type CelsiusPerHour,
+  type Seconds,
+} from '../units.ts';
+import { StretchFits } from './fits.ts';
+import { interpolate, lowerBound } from './search.ts';
+
+/** The course next to a leg's end says what temperature the leg ended at (chosen: 20 minutes). */
+const END_STRETCH_SECONDS = 1200;
+const FEWEST_SAMPLES = 4;
+
+export interface Readings {
+  readonly atSeconds: Float64Array;
+  readonly celsius: Float64Array;
+}
+
+/** When and where a stretch of the trace ran. */
+export interface Course {
+  readonly startSeconds: Seconds;
+  readonly endSeconds: Seconds;
+  readonly startC: Celsius;
+  readonly endC: Celsius;
+  readonly rateCPerHour: CelsiusPerHour;
+}
+
+/** The temperature at a stretch's end by the stretch's own line there, not its neighbour's. */
+const temperatureAtEnd = (
+  readings: Readings,
+  fromSeconds: number,
+  toSeconds: number,
+  momentSeconds: number,
+): number => {
+  const from = lowerBound(readings.atSeconds, fromSeconds);
+  const to = lowerBound(readings.atSeconds, toSeconds + 1e-6);
+  const times = readings.atSeconds.subarray(from, to);
+  if (times.length < FEWEST_SAMPLES) {
+    return interpolate(readings.atSeconds, readings.celsius, momentSeconds);
+  }
+  const fit = new StretchFits(times, readings.celsius.subarray(from, to)).line(0, times.length);
+  const meanSeconds = times.reduce((sum, time) => sum + time, 0) / times.length;
+  return fit.meanC + (fit.ratePerHour * (momentSeconds - meanSeconds)) / SECONDS_PER_HOUR;
+};
+
+/** The course of a stretch: its end temperatures freed of noise, and the rate between them. */
+export const courseBetween = (
+  readings: Readings,
+  startSeconds: number,
+  endSeconds: number,
+): Course => {
+  const reach = Math.min(END_STRETCH_SECONDS, endSeconds - startSeconds);
+  const startC = temperatureAtEnd(readings, startSeconds, startSeconds + reach, startSeconds);
+  const endC = temperatureAtEnd(readings, endSeconds - reach, endSeconds, endSeconds);
+  const span = Math.max(1, endSeconds - startSeconds);
+  return {
+    startSeconds: seconds(startSeconds),
+    endSeconds: seconds(endSeconds),
+    startC: celsius(startC),
+    endC: celsius(endC),
+    rateCPerHour: celsiusPerHour(((endC - startC) / span) * SECONDS_PER_HOUR),
+  };
+};

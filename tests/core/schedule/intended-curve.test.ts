@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { intendedCorners, intendedLegs } from '../../../core/schedule/intended-curve.ts';
+import { readSchedule } from '../../../core/schedule/read-schedule.ts';
+import { celsius, fromFahrenheit, seconds, toHours } from '../../../core/units.ts';
+
+const durationHours = (csv: string, fromC: ReturnType<typeof celsius>): number => {
+  const legs = intendedLegs(readSchedule(csv, 'check.csv'), {
+    atSeconds: seconds(0),
+    celsius: fromC,
+  });
+  return toHours(legs.at(-1)!.endSeconds);
+};
+
+describe('how long a schedule takes', () => {
+  // Source of the three: segments as published by suppliers of the trade (seen), totals computed
+  // independently by hand: sum of |target change| / rate and of the holds.
+  it('adds up a slow cone 04 bisque in °F from 70 °F', () => {
+    const csv =
+      '# unit: F\nrate_per_hour,target,hold_minutes\n200,250,30\n200,1100,0\n150,1700,0\n108,1945,15\n';
+    expect(durationHours(csv, fromFahrenheit(70))).toBeCloseTo(12.17, 2);
+  });
+
+  it('adds up a medium cone 04 bisque in °F from 70 °F', () => {
+    const csv =
+      '# unit: F\nrate_per_hour,target\n250,250\n300,1100\n200,1700\n108,1945\n1,1945\n'.replace(
+        '\n1,1945\n',
+        '\n',
+      );
+    // 15 minutes of hold belong to the last segment.
+    expect(durationHours(csv, fromFahrenheit(70)) + 0.25).toBeCloseTo(9.07, 2);
+  });
+
+  it('adds up a cone 6 glaze with slow cooling in °C from 25 °C', () => {
+    const csv =
+      'rate_per_hour,target,hold_minutes\n55,105,60\n200,1080,0\n85,1200,15\n275,1000,0\n70,760,0\n';
+    expect(durationHours(csv, celsius(25))).toBeCloseTo(13.147, 3);
+  });
+});
+
+describe('intended legs', () => {
+  const start = { atSeconds: seconds(600), celsius: celsius(20) };
+
+  it('names climbs, holds and controlled falls, and leaves out what is nothing', () => {
+    const schedule = readSchedule(
+      'rate_per_hour,target,hold_minutes\n100,520,0\n100,520,30\n50,420,0\n',
+      'x.csv',
+    );
+    const legs = intendedLegs(schedule, start);
+    expect(legs.map((leg) => [leg.segment, leg.kind])).toEqual([
+      [0, 'ramp'],
+      [1, 'hold'],
+      [2, 'cooling'],
+    ]);
+    expect(legs.map((leg) => leg.endSeconds - leg.startSeconds)).toEqual([18_000, 1800, 7200]);
+    expect(legs[2]!.rateCPerHour).toBe(-50);
+  });
+
+  it('lets the firing say how long full power lasted, and takes timed climbs at their word', () => {
+    const schedule = readSchedule('rate_per_hour,minutes,target\nfull,,500\n,90,800\n', 'x.csv');
+    const legs = intendedLegs(schedule, start, () => seconds(5000));
+    expect(legs[0]).toMatchObject({ rateCPerHour: null, endSeconds: 5600 });
+    expect(legs[1]).toMatchObject({ rateCPerHour: 200, endSeconds: 11_000 });
+    expect(intendedCorners(legs, start).map((corner) => corner.celsius)).toEqual([20, 500, 800]);
+  });
+});
