@@ -34,6 +34,14 @@ export const firing = (startC: number, ...stretches: readonly Stretch[]): CurveP
   return points;
 };
 
+/** The corners themselves as columns, unsampled: what the curve is without a logger. */
+export const curveFrom = (
+  points: readonly CurvePoint[],
+): { atSeconds: Float64Array; celsius: Float64Array } => ({
+  atSeconds: Float64Array.from(points, ([atMinutes]) => atMinutes * 60),
+  celsius: Float64Array.from(points, ([, atC]) => atC),
+});
+
 export interface TraceOptions {
   /** Seconds between samples; 60 unless told. */
   readonly intervalSeconds?: number;
