@@ -43,12 +43,25 @@ export const median = (values: readonly number[]): number => {
   return ((sorted[Math.floor(middle)] ?? NaN) + (sorted[Math.ceil(middle) - 1] ?? NaN)) / 2;
 };
 
-/** Median time of some runs, in milliseconds; the garbage of one run is not cleared before the next. */
-export const medianMs = (runs: number, work: () => unknown): number => {
-  const times = Array.from({ length: runs }, () => {
-    const start = performance.now();
-    work();
-    return performance.now() - start;
-  });
-  return median(times);
+/**
+ * Median times in milliseconds of several pieces of work that are to be compared. They take turns,
+ * so that a slow minute of the machine falls on all of them alike.
+ */
+export const medianMsOf = async <Name extends string>(
+  rounds: number,
+  contenders: Readonly<Record<Name, () => unknown>>,
+): Promise<Record<Name, number>> => {
+  const entries = Object.entries<() => unknown>(contenders);
+  const times = new Map(entries.map(([name]) => [name, [] as number[]]));
+  for (let round = 0; round < rounds; round++) {
+    for (const [name, work] of entries) {
+      const start = performance.now();
+      await work();
+      times.get(name)?.push(performance.now() - start);
+    }
+  }
+  return Object.fromEntries([...times].map(([name, taken]) => [name, median(taken)])) as Record<
+    Name,
+    number
+  >;
 };
