@@ -24,9 +24,13 @@ const neighbourResiduals = (atSeconds: Float64Array, celsius: Float64Array): num
     return (celsius[i]! - line) / Math.sqrt(1 + weight ** 2 + (1 - weight) ** 2);
   });
 
+/** A median-based estimate below this share of the trimmed one is rounding's doing (chosen). */
+const LEAST_MEDIAN_SHARE = 0.25;
+
 /**
- * The standard deviation of the reading noise, rounding included. The larger of a median-based and
- * a trimmed estimate: on readings rounded coarsely more than half the residuals may be exactly 0.
+ * The standard deviation of the reading noise, rounding included. The median-based estimate bears
+ * many outliers but fails on rounded readings, where most residuals may be the same; the trimmed one
+ * bears rounding but few outliers. The smaller is taken, unless the first has collapsed.
  */
 export const estimateNoise = (atSeconds: Float64Array, celsius: Float64Array): CelsiusDelta => {
   const residuals = neighbourResiduals(atSeconds, celsius);
@@ -35,7 +39,9 @@ export const estimateNoise = (atSeconds: Float64Array, celsius: Float64Array): C
   const inside = residuals.filter((residual) => Math.abs(residual) <= limit);
   const meanSquare = inside.reduce((sum, residual) => sum + residual ** 2, 0) / inside.length;
   const trimmed = Math.sqrt(meanSquare) / TRIMMED_RMS_OF_NORMAL;
-  return celsiusDelta(Math.max(robustSigma(residuals), trimmed));
+  const medianBased = robustSigma(residuals);
+  const isUsable = medianBased > LEAST_MEDIAN_SHARE * trimmed;
+  return celsiusDelta(isUsable ? Math.min(medianBased, trimmed) : trimmed);
 };
 
 /** At least this share of the steps must be whole multiples for a rounding to be believed. */

@@ -34,7 +34,8 @@ const around = (celsius: Float64Array, from: number, to: number): number =>
 /** The short run starting at `i` that leaves the course on either side of it, if there is one. */
 const spikeAt = (celsius: Float64Array, i: number, thresholdC: number): Outlier | null => {
   const left = around(celsius, i - 3, i);
-  for (let to = i + 1; to <= i + SPIKE_SAMPLES && to < celsius.length; to++) {
+  // The longest run first: what is left of a spike cut short would pass for the course.
+  for (let to = Math.min(i + SPIKE_SAMPLES, celsius.length - 1); to > i; to--) {
     const right = around(celsius, to, to + 3);
     const between = (left + right) / 2;
     const needed = thresholdC + 1.5 * Math.abs(right - left);
