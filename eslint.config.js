@@ -78,7 +78,7 @@ const coreIsPure = {
 
 /** Strict everywhere, less what numeric code and branded numbers make noise of. */
 const everywhere = {
-  eqeqeq: ['error', 'always'],
+  eqeqeq: ['error', 'always', { null: 'ignore' }],
   'no-console': 'off',
   'no-else-return': 'error',
   'no-implicit-coercion': ['error', { allow: ['!!'] }],
@@ -86,7 +86,6 @@ const everywhere = {
   'no-var': 'error',
   'object-shorthand': 'error',
   'prefer-const': 'error',
-  'prefer-template': 'error',
   'max-lines': ['error', { max: LONGEST_FILE_LINES, skipBlankLines: true, skipComments: true }],
 };
 
@@ -103,6 +102,10 @@ const typed = {
   // The tightest loops read typed arrays, whose reads inside the bounds are never undefined.
   '@typescript-eslint/no-non-null-assertion': 'off',
   '@typescript-eslint/prefer-for-of': 'off',
+  // `figures['overDeltaC']`: the brackets say that the name may not be there.
+  '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],
+  // Spreading a string goes by code points, which is what the readers want.
+  '@typescript-eslint/no-misused-spread': ['error', { allow: ['string'] }],
   // A branded number is one that may be negated.
   '@typescript-eslint/no-unsafe-unary-minus': 'off',
   // A type parameter that only names the result is how a brand is put on (core/model/scalars.ts).
