@@ -1,0 +1,45 @@
+import type { Detector } from './detector.ts';
+import { clockJump } from './detectors/clock-jump.ts';
+import { endedEarly } from './detectors/ended-early.ts';
+import { holdDrift } from './detectors/hold-drift.ts';
+import { holdShort } from './detectors/hold-short.ts';
+import { logCoarse } from './detectors/log-coarse.ts';
+import { logEndsEarly } from './detectors/log-ends-early.ts';
+import { logGap } from './detectors/log-gap.ts';
+import { logStartsHot } from './detectors/log-starts-hot.ts';
+import { overfired } from './detectors/overfired.ts';
+import { overshoot } from './detectors/overshoot.ts';
+import { peakNotReached } from './detectors/peak-not-reached.ts';
+import { rampFast } from './detectors/ramp-fast.ts';
+import { rampSlow } from './detectors/ramp-slow.ts';
+import { segmentMissing } from './detectors/segment-missing.ts';
+import { sensorOpen } from './detectors/sensor-open.ts';
+import { sensorSpikes } from './detectors/sensor-spikes.ts';
+import { underfired } from './detectors/underfired.ts';
+import { wrongEndCone } from './detectors/wrong-end-cone.ts';
+
+/** Every detector, in the order of FINDING_IDS; the checks of a document come in this order. */
+export const DETECTORS: readonly Detector[] = [
+  // heat-work
+  underfired,
+  overfired,
+  wrongEndCone,
+  // schedule
+  rampSlow,
+  rampFast,
+  holdShort,
+  holdDrift,
+  segmentMissing,
+  endedEarly,
+  overshoot,
+  peakNotReached,
+  // thermocouple
+  sensorOpen,
+  sensorSpikes,
+  // log
+  logGap,
+  logStartsHot,
+  logEndsEarly,
+  clockJump,
+  logCoarse,
+];

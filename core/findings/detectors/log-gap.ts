@@ -1,0 +1,76 @@
+import type { Severity } from '../../model/finding.ts';
+import type { Span } from '../../model/scalars.ts';
+import type { Trace, TraceSummary } from '../../model/trace.ts';
+import { interpolate } from '../../trace/search.ts';
+import { SECONDS_PER_MINUTE } from '../../units.ts';
+import { defineDetector, foundAny, type Draft } from '../detector.ts';
+import { longest } from '../marks.ts';
+
+/** Where nearly all heat-work is done (reference: the rate over the last 100 °C decides; chosen wider). */
+const NEAR_PEAK_DELTA_C = 150;
+/**
+ * Chosen: at cone 6 after 60 °C/h ten minutes more or less at the peak are some 0.4 of the cone's
+ * dose (E about 700 kJ/mol, reference), a quarter to half a cone.
+ */
+const WATCH_NEAR_PEAK_MINUTES = 10;
+/** Chosen: near the peak even a short pause is told; the trace lists none under three minutes. */
+const NOTE_NEAR_PEAK_MINUTES = 3;
+/** Chosen: elsewhere the kiln goes on as before, and only a pause of some length is worth a word. */
+const NOTE_ELSEWHERE_MINUTES = 10;
+
+const minutesOf = ({ fromSeconds, toSeconds }: Span): number =>
+  (toSeconds - fromSeconds) / SECONDS_PER_MINUTE;
+
+const overlaps = (a: Span, b: Span): boolean =>
+  a.fromSeconds < b.toSeconds && b.fromSeconds < a.toSeconds;
+
+/** Whether a pause begins or ends near the peak, so that heat-work was done unseen. */
+const isNearPeak = (gap: Span, { atSeconds, smoothC, summary }: Trace): boolean => {
+  const hottestC = Math.max(
+    interpolate(atSeconds, smoothC, gap.fromSeconds),
+    interpolate(atSeconds, smoothC, gap.toSeconds),
+  );
+  return hottestC >= summary.peakC - NEAR_PEAK_DELTA_C;
+};
+
+/** Pauses in which no row came at all; rows without a reading are the couple's, not the logger's. */
+const pausesOf = ({ gaps, noReadings }: TraceSummary): Span[] =>
+  gaps.filter((gap) => !noReadings.some((open) => overlaps(gap, open)));
+
+const draft = (gaps: readonly Span[], limitMinutes: number, severity: Severity): Draft[] => {
+  const gapMinutes = gaps.reduce((sum, gap) => sum + minutesOf(gap), 0);
+  if (gaps.length === 0 || gapMinutes < limitMinutes) return [];
+  return [
+    {
+      severity,
+      evidence: longest(gaps),
+      figures: {
+        gaps: gaps.length,
+        gapMinutes,
+        longestMinutes: Math.max(...gaps.map(minutesOf)),
+      },
+      thresholds: { gapMinutes: limitMinutes },
+      instead: ['power-interrupted', 'clock-jump', 'sensor-open'],
+    },
+  ];
+};
+
+/**
+ * Are there pauses in the record? Those near the peak, where they hide heat-work, are told apart
+ * from the rest. Never `act`: the logger wants looking after, the ware need not. What counts as a
+ * pause is the trace's own rule (core/trace/gaps.ts).
+ */
+export const logGap = defineDetector({
+  id: 'log-gap',
+  needs: ['samples'],
+  detect: ({ samples }) => {
+    const pauses = pausesOf(samples.summary);
+    const near = pauses.filter((gap) => isNearPeak(gap, samples));
+    const far = pauses.filter((gap) => !isNearPeak(gap, samples));
+    const watched = draft(near, WATCH_NEAR_PEAK_MINUTES, 'watch');
+    return foundAny([
+      ...(watched.length > 0 ? watched : draft(near, NOTE_NEAR_PEAK_MINUTES, 'note')),
+      ...draft(far, NOTE_ELSEWHERE_MINUTES, 'note'),
+    ]);
+  },
+});

@@ -1,0 +1,63 @@
+import type { HeatWork } from '../../model/document.ts';
+import type { Severity } from '../../model/finding.ts';
+import type { Span } from '../../model/scalars.ts';
+import type { TraceSummary } from '../../model/trace.ts';
+import { clear, found, notApplicable, type NotApplicableReason } from '../detector.ts';
+import { topC } from '../legs.ts';
+import { offTarget } from '../off-target.ts';
+import { defineScheduleDetector } from '../schedule-detector.ts';
+
+/** Chosen: what a working controller stays within once it holds. */
+const SHORT_DELTA_C = 5;
+/** … or this many times the noise, where that is more. */
+const SIGMAS = 3;
+/** Chosen: at cone 6 a quarter to half a cone (the cones stand 17 and 36 °C apart there). */
+const WATCH_DELTA_C = 8;
+
+/** Why the hottest moment of the record may not be the kiln's. */
+const unknownPeak = (trace: TraceSummary): NotApplicableReason | null => {
+  const { gaps, noReadings, offSeconds, peakAtSeconds, durationSeconds, medianIntervalSeconds } =
+    trace;
+  const isBeside = ({ fromSeconds, toSeconds }: Span): boolean =>
+    peakAtSeconds >= fromSeconds - medianIntervalSeconds &&
+    peakAtSeconds <= toSeconds + medianIntervalSeconds;
+  if ([...gaps, ...noReadings].some(isBeside)) return 'gap-at-peak';
+  const endsAtPeak = durationSeconds - peakAtSeconds <= 2 * medianIntervalSeconds;
+  return offSeconds === null && endsAtPeak ? 'record-ends-hot' : null;
+};
+
+/** `act` where the ware is certainly short of its cone with it. */
+const severityOf = (shortDeltaC: number, heatWork: HeatWork | null): Severity => {
+  if (shortDeltaC < WATCH_DELTA_C) return 'note';
+  const off = heatWork === null ? null : offTarget(heatWork);
+  return off?.certain && off.offCones < 0 ? 'act' : 'watch';
+};
+
+/** Did the kiln get to the schedule's hottest target? */
+export const peakNotReached = defineScheduleDetector({
+  id: 'peak-not-reached',
+  needs: ['trace'],
+  wants: ['heatWork'],
+  detect: ({ schedule, trace, heatWork }) => {
+    const targetC = topC(schedule);
+    const shortDeltaC = targetC - trace.peakC;
+    const limitDeltaC = Math.max(SHORT_DELTA_C, SIGMAS * trace.noiseC, trace.resolutionC);
+    if (shortDeltaC <= limitDeltaC) return clear();
+    const unknown = unknownPeak(trace);
+    if (unknown !== null) return notApplicable(unknown);
+    const at = trace.peakAtSeconds;
+    return found({
+      severity: severityOf(shortDeltaC, heatWork),
+      evidence: [{ fromSeconds: at, toSeconds: at, celsius: trace.peakC }],
+      figures: { targetC, peakC: trace.peakC, shortDeltaC },
+      thresholds: { shortDeltaC: limitDeltaC },
+      instead: [
+        'ended-early',
+        'elements-weak',
+        'ceiling-near',
+        'element-lost',
+        'power-interrupted',
+      ],
+    });
+  },
+});

@@ -1,0 +1,87 @@
+import type { Severity } from '../../model/finding.ts';
+import { foundAny, notApplicable, type Draft } from '../detector.ts';
+import {
+  endUncertaintyMinutes,
+  evidenceOf,
+  isTop,
+  lengthMinutes,
+  ratedClimbs,
+  type Climb,
+} from '../legs.ts';
+import { certainlyMissed } from '../off-target.ts';
+import { defineScheduleDetector } from '../schedule-detector.ts';
+
+/** A climb is beyond a limit if it is this early, or this much faster and `leastMinutes` early. */
+interface Limit {
+  readonly fasterPercent: number;
+  readonly leastMinutes: number;
+  readonly earlyMinutes: number;
+}
+
+/** Chosen: as far off as a slow ramp is watched from, so that both ways are read alike. */
+const WATCH: Limit = { fasterPercent: 10, leastMinutes: 5, earlyMinutes: 10 };
+/** Chosen: four fifths of what is watched. */
+const NOTE: Limit = { fasterPercent: 8, leastMinutes: 3, earlyMinutes: 8 };
+/**
+ * Chosen: no controller that regulates lets a ramp run half as fast again for a quarter of an hour;
+ * either power is not being cut, or another rate was entered than the one meant. Both must be
+ * reached.
+ */
+const ACT: Limit = { fasterPercent: 50, leastMinutes: 15, earlyMinutes: Infinity };
+
+interface Earliness {
+  readonly fasterPercent: number;
+  readonly earlyMinutes: number;
+}
+
+const earliness = (climb: Climb): Earliness => ({
+  fasterPercent: 100 * (climb.achievedCPerHour / climb.plannedCPerHour - 1),
+  earlyMinutes: climb.dueMinutes - climb.tookMinutes,
+});
+
+const isBeyond = (limit: Limit, { fasterPercent, earlyMinutes }: Earliness): boolean =>
+  earlyMinutes >= limit.earlyMinutes ||
+  (fasterPercent >= limit.fasterPercent && earlyMinutes >= limit.leastMinutes);
+
+/**
+ * A ramp that began below its planned start and took no less than its planned time is a controller
+ * making up for lost ground: worth a note and no more.
+ */
+const isCatchingUp = ({ planned, tookMinutes }: Climb): boolean =>
+  lengthMinutes(planned) - tookMinutes < NOTE.leastMinutes;
+
+const severityOf = (climb: Climb, early: Earliness, costHeatWork: boolean): Severity | null => {
+  if (!isBeyond(NOTE, early)) return null;
+  if (!isBeyond(WATCH, early) || isCatchingUp(climb)) return 'note';
+  return costHeatWork || isBeyond(ACT, early) ? 'act' : 'watch';
+};
+
+/** Did the kiln climb faster than the schedule asked? */
+export const rampFast = defineScheduleDetector({
+  id: 'ramp-fast',
+  needs: ['trace'],
+  wants: ['heatWork'],
+  detect: ({ schedule, alignment, trace, heatWork }) => {
+    const climbs = ratedClimbs(schedule, alignment);
+    if (climbs.length === 0) return notApplicable('no-rated-ramp');
+    const drafts = climbs.flatMap((climb): Draft[] => {
+      const { segment, actual, plannedCPerHour, achievedCPerHour } = climb;
+      const early = earliness(climb);
+      if (early.earlyMinutes <= endUncertaintyMinutes(trace, achievedCPerHour)) return [];
+      const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
+      const severity = severityOf(climb, early, costHeatWork);
+      if (severity === null) return [];
+      const { fasterPercent, earlyMinutes } = severity === 'note' ? NOTE : WATCH;
+      return [
+        {
+          severity,
+          evidence: [evidenceOf(actual)],
+          figures: { segment, plannedCPerHour, achievedCPerHour, ...early },
+          thresholds: { fasterPercent, earlyMinutes },
+          instead: ['power-stuck-on', 'schedule-suspect', 'clock-jump'],
+        },
+      ];
+    });
+    return foundAny(drafts);
+  },
+});

@@ -1,0 +1,56 @@
+import { positionOfCone, type Cone } from '../model/cone.ts';
+import type { HeatWork } from '../model/document.ts';
+import type { Evidence } from '../model/finding.ts';
+
+/** Half a cone is the usual tolerance of a firing (common practice, no source). */
+export const HALF_CONE = 0.5;
+
+/** How far the heat-work came out from the cone that was meant. */
+export interface OffTarget {
+  readonly cone: Cone;
+  /** Position minus the target's: negative is short of it. */
+  readonly offCones: number;
+  /**
+   * More than half a cone off, with even the near end of the 80 % range beyond the target's own
+   * half cone: not to be explained by the couple's tolerance and the chart's scatter.
+   */
+  readonly certain: boolean;
+}
+
+/** Null without a target cone or where no cone's position is known. */
+export const offTarget = ({ cone, target }: HeatWork): OffTarget | null => {
+  if (target === null || cone.position === null) return null;
+  const meant = positionOfCone(target.cone);
+  const offCones = cone.position - meant;
+  const nearEnd = offCones < 0 ? cone.highPosition : cone.lowPosition;
+  const isClear = nearEnd !== null && Math.abs(nearEnd - meant) > HALF_CONE;
+  const isSameSide = nearEnd !== null && (nearEnd - meant) * offCones > 0;
+  // A lower bound says nothing of falling short: the firing may have gone on.
+  const isKnown = cone.bound === 'both-ways' || offCones > 0;
+  return {
+    cone: target.cone,
+    offCones,
+    certain: isKnown && Math.abs(offCones) > HALF_CONE && isClear && isSameSide,
+  };
+};
+
+/** Whether the heat-work is known and certainly missed its target, either way. */
+export const certainlyMissed = (heatWork: HeatWork | null): boolean =>
+  heatWork !== null && (offTarget(heatWork)?.certain ?? false);
+
+/** Parts with less of the dose than this are no evidence of where it came from (chosen). */
+const TELLING_DOSE_SHARE = 0.05;
+
+/** The stretch in which the heat-work was done. */
+export const heatWorkEvidence = (
+  { parts }: HeatWork,
+  peakAtSeconds: Evidence['fromSeconds'],
+): Evidence[] => {
+  const telling = parts.filter(({ doseShare }) => doseShare >= TELLING_DOSE_SHARE);
+  const first = telling[0];
+  const last = telling.at(-1);
+  if (first === undefined || last === undefined) {
+    return [{ fromSeconds: peakAtSeconds, toSeconds: peakAtSeconds }];
+  }
+  return [{ fromSeconds: first.fromSeconds, toSeconds: last.toSeconds }];
+};

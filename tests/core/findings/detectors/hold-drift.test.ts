@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import { holdDrift } from '../../../../core/findings/detectors/hold-drift.ts';
+import type { Facts } from '../../../../core/findings/facts.ts';
+import {
+  facts,
+  firingFacts,
+  heatWorkAt,
+  withConfidence,
+  withTrace,
+  withoutSchedule,
+} from '../../../builders/facts.ts';
+import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
+import { celsiusDelta } from '../../../../core/units.ts';
+
+/** Both ends of a hold moved by the same amount: a level that was kept, but not the one planned. */
+const topOff = (offC: number): Facts =>
+  firingFacts({ lastRamp: { toC: 1215 + offC }, topHold: { toC: 1215 + offC } });
+
+/** A drying hold that drifts in a straight line from its level. */
+const dryingDrift = (driftC: number): Facts => firingFacts({ dryingHold: { toC: 120 + driftC } });
+
+describe('a hold that did not keep its level', () => {
+  test('is told by how far its middle was off', () => {
+    const finding = onlyFinding(holdDrift, topOff(-9));
+    expect(finding.figures).toMatchObject({ segment: 2, levelC: 1215, wanderDeltaC: 0 });
+    expect(finding.figures.offDeltaC).toBeCloseTo(-9, 9);
+    expect(finding.evidence).toEqual([
+      { fromSeconds: 645 * 60, toSeconds: 660 * 60, celsius: 1206 },
+    ]);
+  });
+
+  test.each([
+    [4.9, null],
+    [-4.9, null],
+    [5.1, 'note'],
+    [-5.1, 'note'],
+    [7.9, 'note'],
+    [8.1, 'watch'],
+    [-8.1, 'watch'],
+  ])('by %d °C: %s', (offC, severity) => {
+    expect(judge(holdDrift, topOff(offC)).findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test.each([
+    // Of a straight drift over the hold, the middle three quarters without its outer twentieths
+    // show some two thirds.
+    [7, null],
+    [13, 'watch'],
+    [-13, 'watch'],
+  ])('wandering by %d °C: %s', (driftC, severity) => {
+    expect(judge(holdDrift, dryingDrift(driftC)).findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test('is to be acted on at the top where the heat-work missed its cone', () => {
+    const heatWork = heatWorkAt(7.6);
+    expect(onlyFinding(holdDrift, { ...topOff(12), heatWork }).severity).toBe('act');
+    expect(onlyFinding(holdDrift, { ...dryingDrift(20), heatWork }).severity).toBe('watch');
+    expect(onlyFinding(holdDrift, topOff(12)).severity).toBe('watch');
+  });
+
+  test('is not told within three times the noise, or within the rounding', () => {
+    const noisy = withTrace(topOff(7), { noiseC: celsiusDelta(2.5) });
+    expect(judge(holdDrift, noisy)).toEqual(NOTHING);
+    const rounded = withTrace(topOff(9), { resolutionC: celsiusDelta(10) });
+    expect(judge(holdDrift, rounded)).toEqual(NOTHING);
+  });
+
+  test('asks for no action on an alignment of little confidence', () => {
+    const unsure = withConfidence({ ...topOff(12), heatWork: heatWorkAt(7.6) }, 0.4);
+    expect(onlyFinding(holdDrift, unsure).severity).toBe('watch');
+  });
+});
+
+test('no drift where the holds kept their levels', () => {
+  expect(judge(holdDrift, facts())).toEqual(NOTHING);
+});
+
+describe('cannot be judged', () => {
+  test('without a schedule', () => {
+    expect(judge(holdDrift, withoutSchedule())).toEqual(inapplicable('no-schedule'));
+  });
+
+  test('where no hold was reached', () => {
+    const unreached = firingFacts({
+      firstRamp: { toC: 100, verdict: 'not-reached' },
+      dryingHold: { toC: 100 },
+      lastRamp: { toC: 1190, verdict: 'not-reached' },
+      topHold: { toC: 1190 },
+    });
+    expect(judge(holdDrift, unreached)).toEqual(inapplicable('no-hold'));
+  });
+
+  test('where too few readings fall into the holds', () => {
+    const coarse = firingFacts({}, { intervalSeconds: 900 });
+    expect(judge(holdDrift, coarse)).toEqual(inapplicable('no-hold'));
+  });
+});

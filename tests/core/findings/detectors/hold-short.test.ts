@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import { holdShort } from '../../../../core/findings/detectors/hold-short.ts';
+import type { Alignment } from '../../../../core/model/document.ts';
+import { seconds } from '../../../../core/units.ts';
+import {
+  SCHEDULE,
+  facts,
+  firingFacts,
+  heatWorkAt,
+  withConfidence,
+  withoutSchedule,
+} from '../../../builders/facts.ts';
+import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
+
+/** The drying hold is planned for 30 min, the top hold for 15. */
+const dryingHold = (minutes: number) => firingFacts({ dryingHold: { minutes } });
+const topHold = (minutes: number) => firingFacts({ topHold: { minutes } });
+
+const HOLDS = { ofDrying: dryingHold, ofTop: topHold };
+
+describe('a short hold', () => {
+  test('is told with what was planned and what it lasted', () => {
+    const { figures, evidence } = onlyFinding(holdShort, topHold(5));
+    expect(figures).toMatchObject({ segment: 2, plannedMinutes: 15 });
+    expect(figures.heldMinutes).toBeCloseTo(5, 0);
+    expect(figures.shortMinutes).toBeCloseTo(10, 0);
+    expect(figures.shortPercent).toBeCloseTo(67, -1);
+    expect(evidence).toEqual([{ fromSeconds: 645 * 60, toSeconds: 650 * 60, celsius: 1215 }]);
+  });
+
+  test.each([
+    ['ofDrying', 27.6, null],
+    ['ofDrying', 27.4, 'note'],
+    ['ofDrying', 26.9, 'watch'],
+    // 15 % of 15 min are 2.25 min, 20 % are 3 min.
+    ['ofTop', 12.8, null],
+    ['ofTop', 12.7, 'note'],
+    ['ofTop', 11.9, 'watch'],
+  ] as const)('%s for %d min: %s', (which, minutes, severity) => {
+    const { findings } = judge(holdShort, HOLDS[which](minutes));
+    expect(findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test('of a few minutes off a long hold is a note', () => {
+    // 4 of 100 min: beyond the three minutes, and less than a twentieth.
+    const base = firingFacts({ dryingHold: { minutes: 96 } });
+    const legs = base.alignment!.legs.map((leg, i) =>
+      i === 1 ? { ...leg, planned: { ...leg.planned, endSeconds: seconds((60 + 100) * 60) } } : leg,
+    );
+    const slight = { ...base, alignment: { ...base.alignment!, legs } };
+    expect(onlyFinding(holdShort, slight).severity).toBe('note');
+  });
+
+  test('is to be acted on where the top’s went with missed heat-work', () => {
+    const heatWork = heatWorkAt(4.9);
+    expect(onlyFinding(holdShort, { ...topHold(5), heatWork }).severity).toBe('act');
+    expect(onlyFinding(holdShort, { ...dryingHold(5), heatWork }).severity).toBe('watch');
+  });
+
+  test('that never came, though the kiln arrived, lasted no time', () => {
+    const { figures } = onlyFinding(holdShort, firingFacts({ topHold: null }));
+    expect(figures.heldMinutes).toBeLessThanOrEqual(1);
+  });
+
+  test('is not told of a hold whose boundary alone was laid late', () => {
+    const base = topHold(15);
+    const legs: Alignment['legs'] = base.alignment!.legs.map((leg, i) =>
+      i === 4 ? { ...leg, actual: { ...leg.actual!, startSeconds: seconds(652 * 60) } } : leg,
+    );
+    const laidLate = { ...base, alignment: { ...base.alignment!, legs } };
+    expect(judge(holdShort, laidLate)).toEqual(NOTHING);
+  });
+
+  test('asks for no action on an alignment of little confidence', () => {
+    const unsure = withConfidence({ ...topHold(5), heatWork: heatWorkAt(4.9) }, 0.4);
+    expect(onlyFinding(holdShort, unsure).severity).toBe('watch');
+  });
+});
+
+test('no short hold where all lasted as planned, or longer', () => {
+  expect(judge(holdShort, facts())).toEqual(NOTHING);
+  expect(judge(holdShort, topHold(40))).toEqual(NOTHING);
+});
+
+describe('cannot be judged', () => {
+  test('without a schedule', () => {
+    expect(judge(holdShort, withoutSchedule())).toEqual(inapplicable('no-schedule'));
+  });
+
+  test('where the schedule has no hold, or the kiln never arrived at one', () => {
+    const noHold = facts().alignment!.legs.filter(({ kind }) => kind !== 'hold');
+    const alignment = { ...facts().alignment!, legs: noHold };
+    const segments = SCHEDULE.segments.map((own) => ({ ...own, holdMinutes: 0 }));
+    const schedule = { ...SCHEDULE, segments };
+    expect(judge(holdShort, facts({ schedule, alignment }))).toEqual(inapplicable('no-hold'));
+    const unreached = firingFacts({
+      firstRamp: { toC: 100, verdict: 'not-reached' },
+      dryingHold: null,
+      lastRamp: { toC: 1180, verdict: 'not-reached' },
+      topHold: null,
+    });
+    expect(judge(holdShort, unreached)).toEqual(inapplicable('no-hold'));
+  });
+});

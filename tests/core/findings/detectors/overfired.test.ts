@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { overfired } from '../../../../core/findings/detectors/overfired.ts';
+import { facts, heatWorkAt } from '../../../builders/facts.ts';
+import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
+
+const at = (position: number | null, rangeCones = 0.5) =>
+  facts({ heatWork: heatWorkAt(position, '6', { rangeCones }) });
+
+describe('heat-work beyond the cone', () => {
+  test('is told in cones and in degrees of end point', () => {
+    const { figures, thresholds } = onlyFinding(overfired, at(7.5));
+    expect(figures).toEqual({ overCones: 1.5, overDeltaC: 30 });
+    expect(thresholds).toEqual({ overCones: 0.5 });
+  });
+
+  test.each([
+    // Half a cone is a usual tolerance (common practice, no source).
+    [6.34, 0.5, null],
+    [6.36, 0.5, 'note'],
+    [6.49, 0.001, 'note'],
+    [6.51, 0.5, 'watch'],
+    [6.99, 0.5, 'watch'],
+    [7.01, 0.5, 'act'],
+    [6.6, 0.05, 'act'],
+  ])('at %d ± %d of cone 6: %s', (position, rangeCones, severity) => {
+    const { findings } = judge(overfired, at(position, rangeCones));
+    expect(findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test('is told of a lower bound too', () => {
+    const heatWork = heatWorkAt(8, '6', { bound: 'at-least' });
+    expect(onlyFinding(overfired, facts({ heatWork })).severity).toBe('act');
+  });
+});
+
+test('no heat-work beyond the cone at it, or short of it', () => {
+  expect(judge(overfired, at(6))).toEqual(NOTHING);
+  expect(judge(overfired, at(3))).toEqual(NOTHING);
+  expect(judge(overfired, at(null))).toEqual(NOTHING);
+});
+
+test('cannot be judged without heat-work, or without a cone that was meant', () => {
+  expect(judge(overfired, facts({ heatWork: null }))).toEqual(inapplicable('no-heat-work'));
+  const heatWork = heatWorkAt(6, null);
+  expect(judge(overfired, facts({ heatWork }))).toEqual(inapplicable('no-target-cone'));
+});

@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import { rampSlow } from '../../../../core/findings/detectors/ramp-slow.ts';
+import {
+  SCHEDULE,
+  facts,
+  firingFacts,
+  heatWorkAt,
+  withConfidence,
+  withoutSchedule,
+} from '../../../builders/facts.ts';
+import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
+
+/** The last ramp is 195 °C, due in 195 min at 60 °C/h. */
+const lastRamp = (minutes: number) => firingFacts({ lastRamp: { minutes } });
+
+describe('a slow ramp', () => {
+  test('is told with its rates, its delay and how far the firing had fallen behind by then', () => {
+    const finding = onlyFinding(rampSlow, lastRamp(260));
+    expect(finding.evidence).toEqual([
+      { fromSeconds: 450 * 60, toSeconds: 710 * 60, celsius: 1117.5 },
+    ]);
+    expect(finding.figures.segment).toBe(2);
+    expect(finding.figures.plannedCPerHour).toBeCloseTo(60, 9);
+    expect(finding.figures.achievedCPerHour).toBeCloseTo(45, 9);
+    expect(finding.figures.slowerPercent).toBeCloseTo(25, 9);
+    expect(finding.figures.lateMinutes).toBeCloseTo(65, 9);
+    expect(finding.figures.behindPlanMinutes).toBeCloseTo(65, 9);
+  });
+
+  test.each([
+    // On 195 min, 8 min are 3.9 % and 10 min 4.9 %; the limits in minutes bite first.
+    [195 + 7.9, null],
+    [195 + 8.1, 'note'],
+    [195 + 9.9, 'note'],
+    [195 + 10.1, 'watch'],
+    // An hour late is 23.5 % slower here.
+    [195 + 59.9, 'watch'],
+    [195 + 60.1, 'act'],
+  ])('that takes %d min of 195: %s', (minutes, severity) => {
+    expect(judge(rampSlow, lastRamp(minutes)).findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test.each([
+    // The first ramp is due in 60 min: 8 % slower is 65.2 min, 10 % slower 66.7 min.
+    [65.1, null],
+    [65.3, 'note'],
+    [66.6, 'note'],
+    [66.8, 'watch'],
+  ])('that takes %d min of 60: %s', (minutes, severity) => {
+    const { findings } = judge(rampSlow, firingFacts({ firstRamp: { minutes } }));
+    expect(findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test('is to be acted on where the last climb went with missed heat-work', () => {
+    const short = { ...lastRamp(210), heatWork: heatWorkAt(4.5) };
+    expect(onlyFinding(rampSlow, short).severity).toBe('act');
+    const early = { ...firingFacts({ middleRamp: { minutes: 375 } }), heatWork: heatWorkAt(4.5) };
+    expect(onlyFinding(rampSlow, early).severity).toBe('watch');
+  });
+
+  test('an hour late on a climb of a day is not 10 % slower, and watched only', () => {
+    const segments = [{ ...SCHEDULE.segments[0]!, rateCPerHour: 5 as never }];
+    const base = firingFacts({ firstRamp: { minutes: 1265 } });
+    const [first, ...rest] = base.alignment!.legs;
+    const planned = { ...first!.planned, rateCPerHour: 5 as never };
+    const alignment = { ...base.alignment!, legs: [{ ...first!, planned }, ...rest] };
+    const slow = { ...base, schedule: { ...SCHEDULE, segments }, alignment };
+    expect(judge(rampSlow, slow).findings[0]).toMatchObject({ severity: 'watch' });
+  });
+
+  test('is not told where the readings cannot show so little', () => {
+    const coarse = firingFacts({ lastRamp: { minutes: 204 } }, { intervalSeconds: 600 });
+    expect(judge(rampSlow, coarse)).toEqual(NOTHING);
+  });
+
+  test('asks for no action on an alignment of little confidence', () => {
+    const { severity, figures } = onlyFinding(rampSlow, withConfidence(lastRamp(260), 0.4));
+    expect(severity).toBe('watch');
+    expect(figures.confidencePercent).toBe(40);
+  });
+});
+
+describe('no slow ramp', () => {
+  test('where all went as planned, or faster', () => {
+    expect(judge(rampSlow, facts())).toEqual(NOTHING);
+    expect(judge(rampSlow, lastRamp(100))).toEqual(NOTHING);
+  });
+
+  test('where the firing merely began late', () => {
+    // Each climb is held against its own time, not against the plan's clock.
+    expect(judge(rampSlow, firingFacts({ dryingHold: { minutes: 120 } }))).toEqual(NOTHING);
+  });
+});
+
+describe('cannot be judged', () => {
+  test('without a schedule or an alignment', () => {
+    expect(judge(rampSlow, withoutSchedule())).toEqual(inapplicable('no-schedule'));
+    expect(judge(rampSlow, facts({ alignment: null }))).toEqual(inapplicable('no-alignment'));
+    expect(judge(rampSlow, withConfidence(facts(), 0.1))).toEqual(
+      inapplicable('alignment-uncertain'),
+    );
+  });
+
+  test('where no climb had a rate', () => {
+    const full = SCHEDULE.segments.map((own) => ({ ...own, rateCPerHour: 'full' as const }));
+    const schedule = { ...SCHEDULE, segments: full };
+    expect(judge(rampSlow, facts({ schedule }))).toEqual(inapplicable('no-rated-ramp'));
+  });
+});

@@ -1,0 +1,188 @@
+import { describe, expect, test } from 'vitest';
+import {
+  clear,
+  defineDetector,
+  found,
+  foundAny,
+  type Detector,
+  type Draft,
+} from '../../../core/findings/detector.ts';
+import { DETECTORS } from '../../../core/findings/detector-list.ts';
+import { runDetectors } from '../../../core/findings/run-detectors.ts';
+import type { FindingId, Severity } from '../../../core/model/finding.ts';
+import { zCheck, zFinding } from '../../../core/model/finding.ts';
+import { seconds } from '../../../core/units.ts';
+import { facts, firingFacts, withoutSchedule } from '../../builders/facts.ts';
+
+const draft = (severity: Severity, fromMinutes: number, toMinutes = fromMinutes): Draft => ({
+  severity,
+  evidence: [{ fromSeconds: seconds(fromMinutes * 60), toSeconds: seconds(toMinutes * 60) }],
+  figures: { lateMinutes: 12 },
+  thresholds: { lateMinutes: 10 },
+  instead: ['log-gap'],
+});
+
+const finding = (id: FindingId, ...drafts: Draft[]): Detector =>
+  defineDetector({ id, needs: ['trace'], detect: () => foundAny(drafts) });
+
+describe('the runner', () => {
+  test('hands a detector what it named and nothing else', () => {
+    let seen: string[] = [];
+    const nosy = defineDetector({
+      id: 'log-gap',
+      needs: ['trace'],
+      wants: ['heatWork'],
+      detect: (given) => {
+        seen = Object.keys(given);
+        return clear();
+      },
+    });
+    runDetectors(facts(), [nosy]);
+    expect(seen.sort()).toEqual(['heatWork', 'trace']);
+  });
+
+  test.each([
+    ['schedule', 'no-schedule'],
+    ['alignment', 'no-alignment'],
+    ['heatWork', 'no-heat-work'],
+    ['elements', 'no-elements'],
+  ] as const)('does not call a detector that needs %s when there is none', (name, reason) => {
+    const detector = defineDetector({
+      id: 'ramp-slow',
+      needs: ['trace', name],
+      detect: () => {
+        throw new Error('was called');
+      },
+    });
+    expect(runDetectors(facts({ [name]: null }), [detector])).toEqual({
+      findings: [],
+      checks: [{ id: 'ramp-slow', outcome: 'not-applicable', reason }],
+    });
+  });
+
+  test('calls a detector whose wanted fact is missing', () => {
+    const detector = defineDetector({
+      id: 'ramp-slow',
+      needs: ['trace'],
+      wants: ['heatWork'],
+      detect: ({ heatWork }) => clear(heatWork === null ? 'ends-cool' : 'within-limits'),
+    });
+    expect(runDetectors(facts({ heatWork: null }), [detector]).checks[0]?.reason).toBe('ends-cool');
+  });
+
+  test('turns a throw into a failed check and goes on with the others', () => {
+    const broken = defineDetector({
+      id: 'ramp-fast',
+      needs: ['trace'],
+      detect: () => {
+        throw new RangeError('off the end');
+      },
+    });
+    const told: [FindingId, unknown][] = [];
+    const { findings, checks } = runDetectors(
+      facts(),
+      [broken, finding('log-gap', draft('note', 5))],
+      (id, cause) => told.push([id, cause]),
+    );
+    expect(checks).toEqual([
+      { id: 'ramp-fast', outcome: 'failed', reason: 'detector-failed' },
+      { id: 'log-gap', outcome: 'found', reason: 'measured' },
+    ]);
+    expect(findings.map(({ id }) => id)).toEqual(['log-gap']);
+    expect(told).toEqual([['ramp-fast', new RangeError('off the end')]]);
+  });
+
+  test('fails a check whose figures are not finite, rather than write them down', () => {
+    const detector = defineDetector({
+      id: 'ramp-fast',
+      needs: ['trace'],
+      detect: () => found({ ...draft('note', 5), figures: { lateMinutes: 0 / 0 } }),
+    });
+    const { findings, checks } = runDetectors(facts(), [detector]);
+    expect(findings).toEqual([]);
+    expect(checks[0]?.outcome).toBe('failed');
+  });
+
+  test('puts the urgent first, then the earlier, then the order of the list', () => {
+    const { findings } = runDetectors(facts(), [
+      finding('log-gap', draft('note', 1)),
+      finding('ramp-slow', draft('watch', 90), draft('act', 300)),
+      finding('hold-short', draft('watch', 30)),
+      finding('overshoot', draft('watch', 30)),
+      finding('underfired', draft('act', 200)),
+    ]);
+    expect(findings.map(({ id, severity }) => `${severity} ${id}`)).toEqual([
+      'act underfired',
+      'act ramp-slow',
+      'watch hold-short',
+      'watch overshoot',
+      'watch ramp-slow',
+      'note log-gap',
+    ]);
+  });
+
+  test('keeps evidence on the record', () => {
+    const base = facts();
+    const end = base.trace.durationSeconds;
+    const { findings } = runDetectors(base, [
+      finding('log-gap', draft('act', -5, 5), draft('watch', 9000, 9999), draft('note', 10, 5)),
+    ]);
+    expect(findings.map(({ evidence }) => evidence)).toEqual([
+      [{ fromSeconds: 0, toSeconds: 300 }],
+      [{ fromSeconds: end, toSeconds: end }],
+      [{ fromSeconds: 600, toSeconds: 600 }],
+    ]);
+  });
+
+  test('puts the detector’s own id on what it finds', () => {
+    const { findings } = runDetectors(facts(), [finding('hold-drift', draft('watch', 5))]);
+    expect(findings).toEqual([
+      {
+        id: 'hold-drift',
+        severity: 'watch',
+        evidence: [{ fromSeconds: 300, toSeconds: 300 }],
+        figures: { lateMinutes: 12 },
+        thresholds: { lateMinutes: 10 },
+        instead: ['log-gap'],
+      },
+    ]);
+  });
+});
+
+describe('all detectors', () => {
+  test('find nothing in a firing that went as planned, and all of them looked', () => {
+    const { findings, checks } = runDetectors(facts());
+    expect(findings).toEqual([]);
+    expect(checks.map(({ id, outcome }) => [id, outcome])).toEqual(
+      DETECTORS.map(({ id }) => [id, 'clear']),
+    );
+  });
+
+  test('say which could not judge a firing without a schedule, and why', () => {
+    const { checks } = runDetectors(withoutSchedule());
+    const silent = checks.filter(({ outcome }) => outcome === 'not-applicable');
+    expect(silent.map(({ id, reason }) => [id, reason])).toEqual(
+      DETECTORS.filter(({ needs }) => needs.includes('schedule')).map(({ id }) => [
+        id,
+        'no-schedule',
+      ]),
+    );
+    expect(silent).toHaveLength(8);
+  });
+
+  test('write findings and checks that the document’s schema takes', () => {
+    const { findings, checks } = runDetectors(
+      firingFacts({
+        lastRamp: { minutes: 280, toC: 1190, verdict: 'not-reached' },
+        topHold: null,
+      }),
+    );
+    expect(findings.map(({ id }) => id).sort()).toEqual([
+      'ended-early',
+      'peak-not-reached',
+      'ramp-slow',
+    ]);
+    findings.forEach((one) => expect(() => zFinding.parse(one)).not.toThrow());
+    checks.forEach((one) => expect(() => zCheck.parse(one)).not.toThrow());
+  });
+});
