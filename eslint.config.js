@@ -101,6 +101,7 @@ const typed = {
   '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
   // The tightest loops read typed arrays, whose reads inside the bounds are never undefined.
   '@typescript-eslint/no-non-null-assertion': 'off',
+  '@typescript-eslint/no-confusing-non-null-assertion': 'off',
   '@typescript-eslint/prefer-for-of': 'off',
   // `figures['overDeltaC']`: the brackets say that the name may not be there.
   '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],
