@@ -26,8 +26,8 @@ export interface CouplePlan {
 /** Through the wall at half height, its tip in the chamber's air. */
 export const AT_THE_WALL: CouplePlace = {
   air: 0.4,
-  sides: 0.3,
-  elements: 0.08,
+  sides: 0.24,
+  elements: 0.14,
   upperWare: 0.12,
   lowerWare: 0.1,
 };

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { Elements, hotFactor } from './elements.ts';
 
-const PLAN = { ratedWatts: 11_500, ratedVolts: 240, circuits: 6, massKg: 6 };
+const PLAN = { ratedWatts: 11_500, ratedVolts: 240, circuits: 6, upperShare: 0.5, massKg: 6 };
 
 const allWatts = (elements: Elements, volts: number, wireCelsius = 20): number =>
-  elements.watts(0, volts, wireCelsius) + elements.watts(1, volts, wireCelsius);
+  elements.watts('upper', volts, wireCelsius) + elements.watts('lower', volts, wireCelsius);
 
 describe('the elements', () => {
   it('give their rated power new, cold and at the rated voltage', () => {
@@ -24,8 +24,17 @@ describe('the elements', () => {
     const elements = new Elements(PLAN, 1);
     elements.openCircuit(2);
     expect(allWatts(elements, 240) / 11_500).toBeCloseTo(0.833, 3);
-    expect(elements.liveCircuits(0)).toBe(2);
-    expect(elements.liveCircuits(1)).toBe(3);
+    expect(elements.liveCircuits('lower')).toBe(2);
+    expect(elements.liveCircuits('upper')).toBe(3);
+  });
+
+  it('share a middle circuit between the halves', () => {
+    const elements = new Elements({ ...PLAN, circuits: 3 }, 1);
+    expect(elements.liveCircuits('lower')).toBe(1.5);
+    expect(elements.liveCircuits('upper')).toBe(1.5);
+    elements.openCircuit(0);
+    expect(elements.liveCircuits('lower')).toBe(0.5);
+    expect(elements.shareOfNew(240)).toBeCloseTo(2 / 3, 9);
   });
 
   it('take the hot wire’s resistance from the data sheet', () => {

@@ -34,11 +34,16 @@ export interface ElementsPlan {
   /** All circuits together, new and cold, at the rated voltage. */
   readonly ratedWatts: number;
   readonly ratedVolts: number;
-  /** Parallel circuits of equal power; by turns they heat the upper and the lower half. */
+  /** Parallel circuits of equal power, one above the other, the first at the bottom. */
   readonly circuits: number;
+  /** Share of the power that is wired into the upper half; 0.5 is even. */
+  readonly upperShare: number;
   /** Wire of all circuits, kg. */
   readonly massKg: number;
 }
+
+/** Half of the kiln's height. */
+export type Half = 'upper' | 'lower';
 
 /** Electrical state of the circuits: what each would draw at a voltage and wire temperature. */
 export class Elements {
@@ -57,24 +62,29 @@ export class Elements {
     this.#open.add(circuit % this.#plan.circuits);
   }
 
-  /** Share of the circuits of a half that still carry current. */
-  liveCircuits(half: 0 | 1): number {
+  /** How many circuits' worth of heating a half has left; a middle one counts half to each. */
+  liveCircuits(half: Half): number {
+    const { circuits } = this.#plan;
     let live = 0;
-    for (let circuit = half; circuit < this.#plan.circuits; circuit += 2) {
-      if (!this.#open.has(circuit)) live++;
+    for (let circuit = 0; circuit < circuits; circuit++) {
+      if (this.#open.has(circuit)) continue;
+      const lowerPart = Math.min(1, Math.max(0, circuits / 2 - circuit));
+      live += half === 'lower' ? lowerPart : 1 - lowerPart;
     }
     return live;
   }
 
   /** Power of one half's circuits fully on, W: V²/R of each live circuit, R at the wire's heat. */
-  watts(half: 0 | 1, volts: number, wireCelsius: number): number {
+  watts(half: Half, volts: number, wireCelsius: number): number {
     const ohms = this.#coldOhms * hotFactor(wireCelsius);
-    return (this.liveCircuits(half) * volts * volts) / ohms;
+    const { upperShare } = this.#plan;
+    const density = 2 * (half === 'upper' ? upperShare : 1 - upperShare);
+    return (density * this.liveCircuits(half) * volts * volts) / ohms;
   }
 
   /** Power over that of new elements at the rated voltage, at equal temperature. */
   shareOfNew(volts: number): number {
-    const watts = this.watts(0, volts, 20) + this.watts(1, volts, 20);
+    const watts = this.watts('upper', volts, 20) + this.watts('lower', volts, 20);
     return watts / this.#plan.ratedWatts;
   }
 }

@@ -26,6 +26,8 @@ export interface ChamberPlan {
   readonly elementsToEndsM2: number;
   readonly elementsToWareM2: number;
   readonly sidesToEndsM2: number;
+  /** Between the upper and the lower half of the sides, m². */
+  readonly sidesToSidesM2: number;
   readonly sidesToWareM2: number;
   readonly endsToWareM2: number;
   /** Between the upper and the lower stack, m². */
@@ -40,8 +42,6 @@ export interface ChamberPlan {
   readonly spyHoleM2: number;
   /** Heat bridges past the brick (element tails, lid seam), W/K. */
   readonly bridgeWPerK: number;
-  /** How unevenly the halves lie: share of the elements' view of the ware that the upper has. */
-  readonly upperShare: number;
 }
 
 export interface Load {
@@ -57,9 +57,14 @@ const LOWER_ELEMENTS = 1;
 const AIR = 2;
 const UPPER_WARE = 3;
 const LOWER_WARE = 4;
-const SIDES = 5;
-const ENDS = 6;
-const ROOM = 7;
+const UPPER_SIDES = 5;
+const LOWER_SIDES = 6;
+const LID = 7;
+const FLOOR = 8;
+const ROOM = 9;
+
+/** How much of what a half radiates sideways meets its own half. */
+const OWN_HALF = 0.96;
 
 /** Specific heat of air, J/(kg·K), and its density at 0 °C and one atmosphere, kg/m³ (tables). */
 const AIR_HEAT = 1100;
@@ -87,14 +92,18 @@ export class Kiln {
     };
     this.#ware = [new Ware(half), new Ware(half)];
     const startKelvin = startC + ZERO_CELSIUS_KELVIN;
-    const sides = new Wall(plan.sides, startKelvin);
-    const ends = new Wall(plan.ends, startKelvin);
-    this.#walls = [sides, ends];
+    const upperSides = new Wall(halfOf(plan.sides), startKelvin);
+    const lowerSides = new Wall(halfOf(plan.sides), startKelvin);
+    const lid = new Wall(halfOf(plan.ends), startKelvin);
+    const floor = new Wall(halfOf(plan.ends), startKelvin);
+    this.#walls = [upperSides, lowerSides, lid, floor];
     const links = linksOf(plan, load);
     this.#lidLink = links.push({ a: AIR, b: ROOM, wattsPerKelvin: 0 }) - 1;
     this.#network = new Network(this.#nodes(startKelvin, roomC), links, [
-      { wall: sides, face: SIDES, room: ROOM },
-      { wall: ends, face: ENDS, room: ROOM },
+      { wall: upperSides, face: UPPER_SIDES, room: ROOM },
+      { wall: lowerSides, face: LOWER_SIDES, room: ROOM },
+      { wall: lid, face: LID, room: ROOM },
+      { wall: floor, face: FLOOR, room: ROOM },
     ]);
   }
 
@@ -109,8 +118,10 @@ export class Kiln {
       ['air', 0],
       ['upper ware', (kelvin) => upper.capacityJPerK(kelvin - ZERO_CELSIUS_KELVIN)],
       ['lower ware', (kelvin) => lower.capacityJPerK(kelvin - ZERO_CELSIUS_KELVIN)],
-      ['sides', 0],
-      ['ends', 0],
+      ['upper sides', 0],
+      ['lower sides', 0],
+      ['lid', 0],
+      ['floor', 0],
     ];
     return [
       ...capacities.map(([name, capacityJPerK]) => ({ name, capacityJPerK, startKelvin })),
@@ -125,8 +136,8 @@ export class Kiln {
   step(stepSeconds: number, onShare: number, volts: number, roomC: number): void {
     const network = this.#network;
     network.kelvin[ROOM] = roomC + ZERO_CELSIUS_KELVIN;
-    const upper = this.#elements.watts(0, volts, this.#celsius(UPPER_ELEMENTS));
-    const lower = this.#elements.watts(1, volts, this.#celsius(LOWER_ELEMENTS));
+    const upper = this.#elements.watts('upper', volts, this.#celsius(UPPER_ELEMENTS));
+    const lower = this.#elements.watts('lower', volts, this.#celsius(LOWER_ELEMENTS));
     network.watts[UPPER_ELEMENTS] = upper * onShare;
     network.watts[LOWER_ELEMENTS] = lower * onShare;
     network.setConductance(this.#lidLink, this.#draughtWPerK());
@@ -166,7 +177,7 @@ export class Kiln {
     return this.#celsius(AIR);
   }
   get sidesC(): number {
-    return this.#celsius(SIDES);
+    return (this.#celsius(UPPER_SIDES) + this.#celsius(LOWER_SIDES)) / 2;
   }
   get upperWareC(): number {
     return this.#celsius(UPPER_WARE);
@@ -186,42 +197,61 @@ export class Kiln {
   }
 }
 
+const halfOf = (wall: WallPlan): WallPlan => ({
+  ...wall,
+  innerAreaM2: wall.innerAreaM2 / 2,
+  outerAreaM2: wall.outerAreaM2 / 2,
+});
+
 const radiation = (a: number, b: number, exchangeAreaM2: number): LinkPlan => ({
   a,
   b,
   exchangeAreaM2,
 });
 
+/** Radiation from the halves of one thing to those of another, most of it to the same half. */
+const halves = (
+  [upperA, lowerA]: readonly [number, number],
+  [upperB, lowerB]: readonly [number, number],
+  exchangeAreaM2: number,
+): LinkPlan[] => {
+  const ownM2 = (exchangeAreaM2 / 2) * OWN_HALF;
+  const otherM2 = (exchangeAreaM2 / 2) * (1 - OWN_HALF);
+  return [
+    radiation(upperA, upperB, ownM2),
+    radiation(lowerA, upperB, otherM2),
+    radiation(lowerA, lowerB, ownM2),
+    radiation(upperA, lowerB, otherM2),
+  ];
+};
+
+const ELEMENTS = [UPPER_ELEMENTS, LOWER_ELEMENTS] as const;
+const WARE = [UPPER_WARE, LOWER_WARE] as const;
+const SIDES = [UPPER_SIDES, LOWER_SIDES] as const;
+const ENDS = [LID, FLOOR] as const;
+
 /** All ways that heat takes inside the chamber, and out of it past the walls. */
 const linksOf = (plan: KilnPlan, { coupling }: Load): LinkPlan[] => {
   const { chamber } = plan;
-  const { upperShare } = chamber;
   const convection = (node: number, areaM2: number): LinkPlan => ({
     a: AIR,
     b: node,
     wattsPerKelvin: chamber.convectionWPerM2K * areaM2,
   });
-  const toWare = chamber.elementsToWareM2 * coupling;
   return [
-    radiation(UPPER_ELEMENTS, UPPER_WARE, toWare * upperShare * 0.85),
-    radiation(UPPER_ELEMENTS, LOWER_WARE, toWare * (1 - upperShare) * 0.15),
-    radiation(LOWER_ELEMENTS, UPPER_WARE, toWare * upperShare * 0.15),
-    radiation(LOWER_ELEMENTS, LOWER_WARE, toWare * (1 - upperShare) * 0.85),
-    ...[UPPER_ELEMENTS, LOWER_ELEMENTS].flatMap((elements) => [
-      radiation(elements, SIDES, chamber.elementsToSidesM2 / 2),
-      radiation(elements, ENDS, chamber.elementsToEndsM2 / 2),
-      convection(elements, chamber.elementsAreaM2 / 2),
-    ]),
-    ...[UPPER_WARE, LOWER_WARE].flatMap((ware) => [
-      radiation(SIDES, ware, (chamber.sidesToWareM2 / 2) * coupling),
-      radiation(ENDS, ware, (chamber.endsToWareM2 / 2) * coupling),
-      convection(ware, (chamber.wareAreaM2 / 2) * coupling),
-    ]),
+    ...halves(ELEMENTS, WARE, chamber.elementsToWareM2 * coupling),
+    ...halves(ELEMENTS, SIDES, chamber.elementsToSidesM2),
+    ...halves(SIDES, WARE, chamber.sidesToWareM2 * coupling),
+    ...halves(ELEMENTS, ENDS, chamber.elementsToEndsM2),
+    ...halves(WARE, ENDS, chamber.endsToWareM2 * coupling),
+    ...halves(SIDES, ENDS, chamber.sidesToEndsM2),
     radiation(UPPER_WARE, LOWER_WARE, chamber.wareToWareM2),
-    radiation(SIDES, ENDS, chamber.sidesToEndsM2),
-    radiation(SIDES, ROOM, chamber.spyHoleM2),
-    convection(SIDES, plan.sides.innerAreaM2),
-    convection(ENDS, plan.ends.innerAreaM2),
-    { a: SIDES, b: ROOM, wattsPerKelvin: chamber.bridgeWPerK },
+    radiation(UPPER_SIDES, LOWER_SIDES, chamber.sidesToSidesM2),
+    radiation(UPPER_SIDES, ROOM, chamber.spyHoleM2),
+    ...ELEMENTS.map((node) => convection(node, chamber.elementsAreaM2 / 2)),
+    ...WARE.map((node) => convection(node, (chamber.wareAreaM2 / 2) * coupling)),
+    ...SIDES.map((node) => convection(node, plan.sides.innerAreaM2 / 2)),
+    ...ENDS.map((node) => convection(node, plan.ends.innerAreaM2 / 2)),
+    { a: LOWER_SIDES, b: ROOM, wattsPerKelvin: chamber.bridgeWPerK },
   ];
 };

@@ -36,24 +36,24 @@ const MIDDLING: ChamberPlan = {
   elementsToEndsM2: 0.05,
   elementsToWareM2: 0.2,
   sidesToEndsM2: 0.32,
+  sidesToSidesM2: 0.05,
   sidesToWareM2: 0.75,
   endsToWareM2: 0.3,
-  wareToWareM2: 0.12,
+  wareToWareM2: 0.02,
   convectionWPerM2K: 9,
   elementsAreaM2: 0.55,
   wareAreaM2: 2.2,
   lidGapM2: 2.5e-4,
   spyHoleM2: 2.5e-4,
   bridgeWPerK: 0.35,
-  upperShare: 0.52,
 };
 
-const scaled = (factor: number, heightM: number, upperShare: number): ChamberPlan => {
+const scaled = (factor: number, heightM: number): ChamberPlan => {
   const grown = Object.entries(MIDDLING).map(([name, value]) => [
     name,
     name.endsWith('M2') ? value * factor : value,
   ]);
-  return { ...(Object.fromEntries(grown) as ChamberPlan), heightM, upperShare };
+  return { ...(Object.fromEntries(grown) as ChamberPlan), heightM };
 };
 
 /** 2½-inch light brick, three circuits: quick to heat, leaks a good deal. */
@@ -65,7 +65,7 @@ export const THIN_BRICK: KilnPlan = {
     [{ material: LIGHT_BRICK, thicknessM: 0.0635 }],
     [{ material: LIGHT_BRICK, thicknessM: 0.0635 }],
   ),
-  elements: { ratedWatts: 11_000, ratedVolts: 240, circuits: 3, massKg: 5.5 },
+  elements: { ratedWatts: 11_000, ratedVolts: 240, circuits: 3, upperShare: 0.56, massKg: 5.5 },
   chamber: MIDDLING,
   furnitureKg: 16,
 };
@@ -82,8 +82,8 @@ export const THICK_BRICK: KilnPlan = {
     ],
     [{ material: LIGHT_BRICK, thicknessM: 0.0762 }],
   ),
-  elements: { ratedWatts: 14_500, ratedVolts: 240, circuits: 6, massKg: 8 },
-  chamber: scaled(1.15, 0.72, 0.5),
+  elements: { ratedWatts: 14_500, ratedVolts: 240, circuits: 6, upperShare: 0.51, massKg: 8 },
+  chamber: scaled(1.15, 0.72),
   furnitureKg: 20,
 };
 
@@ -102,8 +102,8 @@ export const BACKED_BRICK: KilnPlan = {
       { material: FIBRE_BOARD, thicknessM: 0.05 },
     ],
   ),
-  elements: { ratedWatts: 9_000, ratedVolts: 230, circuits: 4, massKg: 5 },
-  chamber: scaled(0.92, 0.66, 0.47),
+  elements: { ratedWatts: 9_000, ratedVolts: 230, circuits: 4, upperShare: 0.45, massKg: 5 },
+  chamber: scaled(0.92, 0.66),
   furnitureKg: 14,
 };
 

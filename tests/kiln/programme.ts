@@ -21,10 +21,8 @@ const segmentsOf = ({ unit, segments }: ScheduleFile): Segment[] => {
   });
 };
 
-/** A target counts as reached within this. */
+/** A target counts as reached within this; a controller that waits then goes on. */
 const ARRIVED_C = 1;
-/** A controller that waits lets a hold begin within this of the target. */
-const HOLD_BEGINS_C = 1.5;
 
 type OpenLeg = { -readonly [Key in keyof LegTruth]: LegTruth[Key] };
 
@@ -74,7 +72,7 @@ export class Programme {
   /** Moves on by a step that ends at `atSeconds`. */
   advance(atSeconds: number, stepSeconds: number, readingC: number): void {
     if (this.done) return;
-    if (this.#ramp.arrivalSeconds === null && this.#within(readingC, ARRIVED_C)) {
+    if (this.#ramp.arrivalSeconds === null && this.#arrived(readingC)) {
       this.#ramp.arrivalSeconds = atSeconds;
     }
     if (this.#leg.kind === 'ramp') {
@@ -102,10 +100,10 @@ export class Programme {
     return this.#ramp.targetC >= this.#ramp.startC;
   }
 
-  /** Whether the kiln has come within `withinC` of the target, from the side it comes from. */
-  #within(readingC: number, withinC: number): boolean {
+  /** Whether the kiln has come to the target, from the side it comes from. */
+  #arrived(readingC: number): boolean {
     const behindC = this.#ramp.targetC - readingC;
-    return (this.#upwards ? behindC : -behindC) <= withinC;
+    return (this.#upwards ? behindC : -behindC) <= ARRIVED_C;
   }
 
   /** @returns whether the ramp is over */
@@ -115,7 +113,7 @@ export class Programme {
     if (pace === 'full') {
       this.setpointC = targetC;
       this.heatOff = !this.#upwards;
-      return this.#within(readingC, ARRIVED_C);
+      return this.#arrived(readingC);
     }
     const sign = this.#upwards ? 1 : -1;
     const rateCPerHour =
@@ -134,7 +132,7 @@ export class Programme {
       return false;
     }
     this.setpointC = targetC;
-    return this.#waitBandC === null || this.#within(readingC, HOLD_BEGINS_C);
+    return this.#waitBandC === null || this.#arrived(readingC);
   }
 
   #endLeg(atSeconds: number): void {

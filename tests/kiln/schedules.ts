@@ -59,7 +59,7 @@ export const CRYSTAL_STEPS: ScheduleFile = {
   segments: [
     { ratePerHour: 160, target: 620 },
     { ratePerHour: 240, target: 1165 },
-    { ratePerHour: 75, target: 1263, holdMinutes: 6 },
+    { ratePerHour: 75, target: 1261, holdMinutes: 6 },
     { ratePerHour: 'full', target: 1108, holdMinutes: 55 },
     { ratePerHour: 120, target: 1132, holdMinutes: 35 },
     { ratePerHour: 150, target: 1072, holdMinutes: 70 },
@@ -85,7 +85,7 @@ export const TIMED_EARTHENWARE: ScheduleFile = {
     { minutes: 105, target: 190, holdMinutes: 15 },
     { minutes: 200, target: 705 },
     { minutes: 110, target: 930 },
-    { minutes: 98, target: 1027, holdMinutes: 8 },
+    { minutes: 98, target: 1029, holdMinutes: 8 },
   ],
 };
 
