@@ -1,0 +1,94 @@
+import { celsius, celsiusDelta, celsiusPerHour } from '../units.ts';
+import { coneSteps, count, duration, plainNumber, type Speech } from './speech.ts';
+
+/** What a figure's name ends in, longest first, and how such a number is said. */
+const ENDINGS: readonly [ending: string, said: (value: number, say: Speech) => string][] = [
+  [
+    'DeltaC',
+    (value, say) => {
+      const difference = celsiusDelta(value);
+      return value < 0 ? say.signedDifference(difference) : say.difference(difference);
+    },
+  ],
+  ['CPerHour', (value, say) => say.rate(celsiusPerHour(value))],
+  ['Celsius', (value, say) => say.temperature(celsius(value))],
+  ['PerHour', (value) => `${plainNumber(value, 1)} an hour`],
+  ['Seconds', (value) => duration(value)],
+  ['Minutes', (value) => duration(value * 60)],
+  ['Hours', (value) => duration(value * 3600)],
+  ['Percent', (value) => `${plainNumber(value, Math.abs(value) < 10 ? 1 : 0)} %`],
+  ['Share', (value) => `${plainNumber(value * 100)} %`],
+  ['Cones', (value) => coneSteps(value)],
+  ['Samples', (value) => count(value)],
+  ['C', (value, say) => say.temperature(celsius(value))],
+];
+
+/** Figures that a reader knows by another word than their name. */
+const LABELS: Readonly<Record<string, string>> = {
+  shortCones: 'short of the cone by',
+  overCones: 'past the cone by',
+  shortDeltaC: 'short by',
+  overDeltaC: 'over by',
+  aboveMinutes: 'above for',
+  heldMinutes: 'held for',
+  lateMinutes: 'late by',
+  earlyMinutes: 'early by',
+  behindPlanMinutes: 'behind the plan by',
+  slowerPercent: 'slower by',
+  fasterPercent: 'faster by',
+  leftMinutes: 'still to come',
+  firstC: 'first reading',
+  lastC: 'last reading',
+  belowPeakDeltaC: 'below the peak by',
+  reachedC: 'hottest reading',
+  stoppedC: 'stopped at',
+  intervalMinutes: 'between two readings',
+  stepDeltaC: 'step of the readings',
+  offDeltaC: 'off its level by',
+  wanderDeltaC: 'wandered over',
+  openMinutes: 'without a reading',
+  firingMinutes: 'of that while firing',
+  longestMinutes: 'longest',
+  gapMinutes: 'silent',
+  removedPercent: 'readings taken out',
+  samples: 'readings in them',
+  confidencePercent: 'certainty of the legs',
+};
+
+/** Numbers that only find the place and are said in words elsewhere. */
+const SILENT = new Set(['segment', 'segments']);
+
+/** One measured number, named and said, beside the limit it was held against. */
+export interface FigureWords {
+  readonly label: string;
+  readonly value: string;
+  readonly limit: string | null;
+}
+
+const endingOf = (name: string) => ENDINGS.find(([ending]) => name.endsWith(ending));
+
+/** `lateMinutes` → `late`, `plannedCPerHour` → `planned`. */
+export const figureLabel = (name: string): string => {
+  const known = LABELS[name];
+  if (known !== undefined) return known;
+  const stem = name.slice(0, name.length - (endingOf(name)?.[0].length ?? 0)) || name;
+  return stem.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`).trim();
+};
+
+/** A named number, said in the reader's unit by what its name ends in. */
+export const figureText = (name: string, value: number, say: Speech): string =>
+  endingOf(name)?.[1](value, say) ?? plainNumber(value, 2);
+
+/** Every measured number that is worth reading out. */
+export const figureWords = (
+  figures: Readonly<Record<string, number>>,
+  thresholds: Readonly<Record<string, number>>,
+  say: Speech,
+): FigureWords[] =>
+  Object.entries(figures)
+    .filter(([name]) => !SILENT.has(name))
+    .map(([name, value]) => ({
+      label: figureLabel(name),
+      value: figureText(name, value, say),
+      limit: name in thresholds ? figureText(name, thresholds[name]!, say) : null,
+    }));

@@ -1,0 +1,76 @@
+import type { AnalysisDocument } from '../model/document.ts';
+import type { Finding, FindingId, Severity } from '../model/finding.ts';
+import { figureWords, type FigureWords } from './figures.ts';
+import { FINDING_WORDINGS } from './findings/index.ts';
+import type { Line } from './line.ts';
+import { plainNumber, type Speech } from './speech.ts';
+import { sentence, type Alternative, type Topic } from './topic.ts';
+
+/** Everything that is said of one finding. */
+export interface FindingWords {
+  readonly id: FindingId;
+  /** The letter that stands beside the finding and on the curve. */
+  readonly letter: string;
+  readonly severity: Severity;
+  /** The severity as a word: `act`, `watch`, `note`. */
+  readonly severityWord: string;
+  /** A short noun phrase, for lists. */
+  readonly name: string;
+  readonly title: Line;
+  readonly why: string;
+  readonly couldBe: readonly string[];
+  readonly remedy: string;
+  readonly caution: string | null;
+  readonly measured: readonly FigureWords[];
+}
+
+const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
+  act: 'act',
+  watch: 'watch',
+  note: 'note',
+};
+
+/** A, B, … Z, AA, AB, … */
+export const letterOf = (index: number): string => {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
+};
+
+const possibility = ({ cause, tell }: Alternative): string =>
+  `${sentence(cause)}. What would tell: ${tell}.`;
+
+/** How far the alignment is trusted, where a finding rests on one that is not quite certain. */
+const trustSentence = ({ figures }: Finding): string => {
+  const confidence = figures['confidencePercent'];
+  return confidence === undefined
+    ? ''
+    : ` The schedule could be laid on this log with a certainty of ${plainNumber(confidence)} % only, so the leg may be another than it seems.`;
+};
+
+const findingWords = (topic: Topic, letter: string): FindingWords => {
+  const { finding, say } = topic;
+  const wording = FINDING_WORDINGS[finding.id];
+  const alternatives = [
+    ...finding.instead.map((id) => FINDING_WORDINGS[id].alternative),
+    ...wording.couldBe(topic),
+  ];
+  return {
+    id: finding.id,
+    letter,
+    severity: finding.severity,
+    severityWord: SEVERITY_WORDS[finding.severity],
+    name: wording.name,
+    title: wording.title(topic),
+    why: wording.why(topic) + trustSentence(finding),
+    couldBe: alternatives.map(possibility),
+    remedy: wording.remedy(topic),
+    caution: wording.caution?.(say) ?? null,
+    measured: figureWords(finding.figures, finding.thresholds, say),
+  };
+};
+
+/** The document's findings in words, in their order. */
+export const findingsWords = (document: AnalysisDocument, say: Speech): FindingWords[] =>
+  document.findings.map((finding, index) =>
+    findingWords({ finding, document, say }, letterOf(index)),
+  );

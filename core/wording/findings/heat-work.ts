@@ -1,0 +1,108 @@
+import { celsiusDelta } from '../../units.ts';
+import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from '../cautions.ts';
+import { large, line, lineOf, type Line } from '../line.ts';
+import { remedySentence } from '../remedies.ts';
+import { coneName, conePlace, percent } from '../speech.ts';
+import { conesOf, sentence, type Alternative, type FindingWording, type Topic } from '../topic.ts';
+
+/**
+ * How far cones 06 and 6 lie apart: 998 and 1222 °C at 60 °C/h on the published end-point chart for
+ * self-supporting cones.
+ */
+const LEADING_ZERO_COSTS = celsiusDelta(1222 - 998);
+
+const gotPlace = ({ document }: Topic): Line => {
+  const position = document.heatWork?.cone.position ?? null;
+  return position === null ? lineOf('less than any cone') : lineOf(large(conePlace(position)));
+};
+
+const meantCone = ({ document }: Topic): string => {
+  const target = document.heatWork?.target;
+  return target ? coneName(target.cone) : 'another cone';
+};
+
+const doseSentence = ({ document }: Topic): string => {
+  const target = document.heatWork?.target;
+  if (!target) return '';
+  const margin =
+    target.dose < 1
+      ? `${percent(target.dose)} of the dose`
+      : `${target.dose.toFixed(1)} times the dose`;
+  return ` By this record ${coneName(target.cone)} got ${margin} that brings it down.`;
+};
+
+const CONES_SETTLE_IT = 'witness cones that stood beside the ware settle it';
+
+const ANOTHER_CONE_MEANT: Alternative = {
+  cause: 'The clay and glaze are for another cone than the one given here',
+  tell: 'the cone on their labels',
+};
+
+export const HEAT_WORK_WORDINGS = {
+  underfired: {
+    name: 'heat-work short of the cone',
+    title: (topic) =>
+      line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'shortCones', 'some way')} short.`,
+    why: (topic) =>
+      'Heat-work is time and temperature together, and nearly all of it is done near the peak.' +
+      doseSentence(topic),
+    couldBe: () => [ANOTHER_CONE_MEANT],
+    alternative: {
+      cause: 'The ware simply got too little heat-work',
+      tell: `${CONES_SETTLE_IT}: they would stand too straight`,
+    },
+    remedy: (topic) =>
+      remedySentence(topic.document.heatWork, topic.say) ??
+      'Hold longer at the peak or go a little higher, and put cones in to see what it did.',
+    caution: () => HOTTER_CAUTION,
+  },
+
+  overfired: {
+    name: 'heat-work past the cone',
+    title: (topic) =>
+      line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'overCones', 'some way')} too much.`,
+    why: (topic) =>
+      'A slow approach and a hold near the peak go on adding heat-work although the reading rises ' +
+      `no further.${doseSentence(topic)}`,
+    couldBe: () => [ANOTHER_CONE_MEANT],
+    alternative: {
+      cause: 'The ware got more heat-work than was meant',
+      tell: `${CONES_SETTLE_IT}: they would be flat`,
+    },
+    remedy: (topic) =>
+      remedySentence(topic.document.heatWork, topic.say) ??
+      'Shorten the hold first, then lower the peak, and put cones in to see what it did.',
+    caution: () => STUCK_WARE_CAUTION,
+  },
+
+  'wrong-end-cone': {
+    name: 'a cone from the wrong end of the scale',
+    title: (topic) =>
+      line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant: the leading zero seems to have been lost or added.`,
+    why: ({ say }) =>
+      `The zero is part of a cone’s name. Cone 06 is bisque or low-fire glaze, cone 6 is stoneware, ` +
+      `and ${say.difference(LEADING_ZERO_COSTS)} lie between them; the two are often mixed up.`,
+    couldBe: () => [
+      {
+        cause: 'The cone was told wrongly here, and the firing was the one you meant',
+        tell: 'the programme in the controller, and the cones in the kiln',
+      },
+    ],
+    alternative: {
+      cause: 'The cone was entered with the zero lost or added',
+      tell: 'the programme as it stands in the controller',
+    },
+    remedy: (topic) => wrongEndRemedy(topic),
+    caution: () =>
+      `Ware, glaze and shelves from the low end of the scale melt at the high end. ${STUCK_WARE_CAUTION}`,
+  },
+} satisfies Record<string, FindingWording>;
+
+const wrongEndRemedy = ({ document }: Topic): string => {
+  const target = document.heatWork?.target?.cone;
+  const check = 'Check the cone in the programme and on the box of clay and glaze.';
+  if (!target) return check;
+  return document.load.state === 'short'
+    ? `${check} ${sentence(coneName(target))} can still be reached by firing the load again.`
+    : `${check} Open only when cold: what was meant for the lower cone may have melted.`;
+};

@@ -1,0 +1,257 @@
+import { celsiusDelta } from '../../units.ts';
+import { ELECTRICAL_CAUTION, HOTTER_CAUTION } from '../cautions.ts';
+import { line, type Line } from '../line.ts';
+import {
+  atItsTime,
+  differenceOf,
+  legOf,
+  minutesOf,
+  rateOf,
+  targetOf,
+  temperatureOf,
+  type FindingWording,
+  type Topic,
+} from '../topic.ts';
+
+/** From how hot a last climb counts for the cone: heat-work is negligible far below the peak. */
+const lastStretch = ({ say }: Topic) => say.difference(celsiusDelta(100));
+
+export const SCHEDULE_WORDINGS = {
+  'ramp-slow': {
+    name: 'a climb slower than planned',
+    title: (topic) =>
+      line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'less')} where ${rateOf(topic, 'plannedCPerHour', 'more')} was planned, and took ${minutesOf(topic, 'lateMinutes', 'some time')} longer than it should.`,
+    why: () =>
+      'The reading fell behind the plan and stayed behind. A kiln that cannot keep up is short of ' +
+      'power for what was asked of it: the log shows that it was slow, not by itself why.',
+    couldBe: () => [
+      {
+        cause: 'The schedule asks more than this kiln can do at that temperature',
+        tell: 'it never kept this rate, also when the elements were new',
+      },
+    ],
+    alternative: {
+      cause: 'The kiln could not keep the planned rate',
+      tell: 'the curve falls behind the plan while the controller calls for full power',
+    },
+    remedy: () =>
+      'Plan this climb at the rate the kiln did make, or lighten the load. If it kept up a few ' +
+      'firings ago, have the elements’ resistance and the supply voltage measured before the next load.',
+    caution: () => ELECTRICAL_CAUTION,
+  },
+
+  'ramp-fast': {
+    name: 'a climb faster than planned',
+    title: (topic) =>
+      line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'more')} where ${rateOf(topic, 'plannedCPerHour', 'less')} was planned.`,
+    why: (topic) =>
+      'The climb outran the plan. Early in a firing that can burst or crack ware; over the last ' +
+      `${lastStretch(topic)} it means less heat-work for the same peak.`,
+    couldBe: () => [
+      {
+        cause: 'The controller ran another programme than the one given here',
+        tell: 'the programme as it stands in the controller',
+      },
+    ],
+    alternative: {
+      cause: 'The kiln climbed faster than the plan',
+      tell: 'the slope lies above the planned rate over the whole leg',
+    },
+    remedy: () =>
+      'Compare the programme in the controller with the schedule. If they agree, look for a relay ' +
+      'that stays on: heating went on although the controller should have held it back.',
+    caution: () => ELECTRICAL_CAUTION,
+  },
+
+  'hold-short': {
+    name: 'a hold cut short',
+    title: (topic) =>
+      line`${holdSubject(topic)} lasted ${minutesOf(topic, 'heldMinutes', 'less')} of the planned ${minutesOf(topic, 'plannedMinutes', 'time')}.`,
+    why: () =>
+      'A hold evens out the kiln and, near the peak, does much of the heat-work. Time missing there ' +
+      'weighs more than time missing anywhere else.',
+    couldBe: () => [
+      {
+        cause: 'Someone ended the hold by hand, or skipped ahead',
+        tell: 'whoever was there; the cooling then begins cleanly',
+      },
+      {
+        cause:
+          'The controller counts a hold from an earlier moment than the arrival at temperature',
+        tell: 'every hold on this controller comes out short by a like amount',
+      },
+    ],
+    alternative: {
+      cause: 'The hold ended before its time',
+      tell: 'the curve leaves the hold early and goes straight into cooling',
+    },
+    remedy: () =>
+      'Check the hold in the programme, and whether hours and minutes were mixed up. Cones tell ' +
+      'whether the missing time mattered to this load.',
+    caution: null,
+  },
+
+  'hold-drift': {
+    name: 'a hold that wandered',
+    title: (topic) => driftTitle(topic),
+    why: () =>
+      'A hold should stay where it was set. A steady drift means that power and loss were not in ' +
+      'balance: too little power to hold, or heating that would not stop.',
+    couldBe: () => [
+      {
+        cause: 'The controller was tuned for another load or another part of the range',
+        tell: 'the drift swings to and fro rather than going one way',
+      },
+    ],
+    alternative: {
+      cause: 'The kiln could not keep the temperature of the hold',
+      tell: 'the reading drifts one way through the hold',
+    },
+    remedy: () =>
+      'If it sank, the kiln had no power in reserve there; if it rose, look at the relay and the ' +
+      'controller’s settings. Judge the load by its heat-work, which counts the drift.',
+    caution: () => ELECTRICAL_CAUTION,
+  },
+
+  'segment-missing': {
+    name: 'a part of the schedule that never ran',
+    title: (topic) =>
+      line`The record shows nothing of ${legOf(topic, 'segment')} that was planned.`,
+    why: () =>
+      'Between its neighbours there is no stretch of the curve that could be this segment.',
+    couldBe: () => [
+      {
+        cause: 'The controller ran another programme than the one given here',
+        tell: 'the programme as it stands in the controller',
+      },
+      {
+        cause: 'The segment ran in a gap of the log',
+        tell: 'a gap stands where it should have been',
+      },
+    ],
+    alternative: {
+      cause: 'A segment was skipped',
+      tell: 'the curve goes from the segment before straight to the one after',
+    },
+    remedy: () => 'Compare the programme in the controller with the schedule, segment by segment.',
+    caution: null,
+  },
+
+  'ended-early': {
+    name: 'a firing stopped before its schedule',
+    title: (topic) =>
+      line`The firing stopped at ${temperatureOf(topic, 'stoppedC', 'its peak')}${atItsTime(topic)}, with ${minutesOf(topic, 'leftMinutes', 'some time')} of the schedule still to come.`,
+    why: () =>
+      'The curve goes over from heating to free cooling although climbs or holds were still to come.',
+    couldBe: () => [
+      {
+        cause: 'Someone, a timer, a cone-tripped switch or an over-temperature cut-out ended it',
+        tell: 'whoever was there, and the state of the switch and the cut-out',
+      },
+      {
+        cause: 'The controller stopped with an error',
+        tell: 'the message or the event list in the controller',
+      },
+    ],
+    alternative: {
+      cause: 'The firing was stopped before the schedule was done',
+      tell: 'free cooling begins before the last planned leg',
+    },
+    remedy: () =>
+      'Find what switched it off before firing again. If the load is short of its cone it can be ' +
+      'fired again to the full cone: the first firing adds next to nothing to the second.',
+    caution: () => ELECTRICAL_CAUTION,
+  },
+
+  overshoot: {
+    name: 'a target overshot',
+    title: (topic) =>
+      line`${overshootSubject(topic)} was overshot by ${differenceOf(topic, 'overDeltaC', 'some degrees')} for ${minutesOf(topic, 'aboveMinutes', 'some time')}.`,
+    why: () =>
+      'The kiln went past its target before it settled. Low down that can rush drying; at the peak ' +
+      'it adds heat-work that nobody planned.',
+    couldBe: () => [
+      {
+        cause: 'The controller brakes too late for a small load',
+        tell: 'every target reached at a fast rate is overshot in the same way',
+      },
+    ],
+    alternative: {
+      cause: 'The target was overshot',
+      tell: 'the reading rises past the target and comes back',
+    },
+    remedy: () =>
+      'Approach that target at a slower rate, or put a short segment at half the rate before it. ' +
+      'If it is new, look at the relay.',
+    caution: () => ELECTRICAL_CAUTION,
+  },
+
+  'peak-not-reached': {
+    name: 'a peak that was never reached',
+    title: (topic) =>
+      line`The peak was ${temperatureOf(topic, 'reachedC', 'too low')}, ${differenceOf(topic, 'shortDeltaC', 'some degrees')} below the ${temperatureOf(topic, 'targetC', 'temperature')} that was planned.`,
+    why: () =>
+      'The hottest reading stays below the schedule’s highest target by more than reading and ' +
+      'rounding explain.',
+    couldBe: () => [
+      {
+        cause: 'The kiln was at its limit: power no more than equal to its losses',
+        tell: 'the curve flattens towards the end under full power',
+      },
+      {
+        cause: 'The firing was stopped by hand, by a timer or by a cut-out',
+        tell: 'the curve still climbs briskly when it breaks off',
+      },
+    ],
+    alternative: {
+      cause: 'The planned peak was never reached',
+      tell: 'the hottest reading lies below the target',
+    },
+    remedy: () =>
+      'If the curve flattens, have the elements and the supply measured before asking for this peak ' +
+      'again; if it breaks off, find what switched the kiln off.',
+    caution: () => ELECTRICAL_CAUTION,
+  },
+
+  'schedule-suspect': {
+    name: 'a schedule that would not do its job',
+    title: (topic) =>
+      line`The schedule itself looks wrong: followed to the letter it comes to ${minutesOf(topic, 'scheduledMinutes', 'something else')} and a peak of ${temperatureOf(topic, 'scheduledPeakC', 'its own')}.`,
+    why: () =>
+      'A kiln that follows a wrong entry to the letter still fires wrongly. Usual slips are hours ' +
+      'for minutes, a digit dropped or doubled, a cone with the zero lost, and Celsius for Fahrenheit.',
+    couldBe: () => [
+      {
+        cause: 'The schedule is meant as it stands, for a purpose not told here',
+        tell: 'what the firing was for, and cones from firings like it',
+      },
+    ],
+    alternative: {
+      cause: 'The schedule asks for something that was not meant',
+      tell: 'the entries, read out one by one against what was intended',
+    },
+    remedy: () =>
+      'Read the programme out entry by entry against what you meant, and correct it there.',
+    caution: () => HOTTER_CAUTION,
+  },
+} satisfies Record<string, FindingWording>;
+
+const holdSubject = (topic: Topic): string => {
+  const target = targetOf(topic);
+  return target === null ? 'A hold' : `The hold at ${topic.say.temperature(target)}`;
+};
+
+const overshootSubject = (topic: Topic): string => {
+  const target = targetOf(topic);
+  return target === null ? 'A target' : `The target of ${topic.say.temperature(target)}`;
+};
+
+/** A hold that stood off its level and one that wandered about it are told apart. */
+const driftTitle = (topic: Topic): Line => {
+  const { offDeltaC = 0, wanderDeltaC = 0 } = topic.finding.figures;
+  if (Math.abs(offDeltaC) >= wanderDeltaC && offDeltaC !== 0) {
+    const side = offDeltaC < 0 ? 'below' : 'above';
+    return line`${holdSubject(topic)} stood ${differenceOf(topic, 'offDeltaC', 'some degrees')} ${side} its level.`;
+  }
+  return line`${holdSubject(topic)} wandered over ${differenceOf(topic, 'wanderDeltaC', 'more than its noise')}.`;
+};

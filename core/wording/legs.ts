@@ -1,0 +1,157 @@
+import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
+import type { Segment } from '../model/schedule.ts';
+import type { TraceLeg } from '../model/trace.ts';
+import { celsiusDelta, type CelsiusPerHour } from '../units.ts';
+import { clockTime, duration, type Speech } from './speech.ts';
+import { sentence } from './topic.ts';
+
+/** One leg as a row: what was planned and what the kiln did, each cell said. */
+export interface LegWords {
+  /** 1-based, in order of time. */
+  readonly number: number;
+  readonly name: string;
+  readonly verdict: string;
+  /** Whether the verdict is anything but as planned. */
+  readonly departs: boolean;
+  readonly planned: LegCells | null;
+  readonly actual: LegCells | null;
+}
+
+export interface LegCells {
+  readonly rate: string;
+  readonly from: string;
+  readonly to: string;
+  readonly lasted: string;
+  readonly ended: string;
+}
+
+/** The table of legs with what stands above it. */
+export interface LegsWords {
+  readonly heading: string;
+  readonly note: string | null;
+  readonly rows: readonly LegWords[];
+}
+
+const VERDICT_WORDS: Readonly<Record<AlignedLeg['verdict'], string>> = {
+  'as-planned': 'as planned',
+  slow: 'slow',
+  fast: 'fast',
+  short: 'short',
+  long: 'long',
+  'not-reached': 'target not reached',
+  missing: 'never ran',
+};
+
+/** What a cell says where there is nothing to say. */
+const NOTHING = '–';
+
+type Course = Pick<TraceLeg, 'startSeconds' | 'endSeconds' | 'startC' | 'endC' | 'kind'> & {
+  readonly rateCPerHour: CelsiusPerHour | null;
+};
+
+const rateCell = ({ kind, rateCPerHour }: Course, say: Speech): string => {
+  if (kind === 'hold') return NOTHING;
+  return rateCPerHour === null ? 'as it went' : say.rate(rateCPerHour);
+};
+
+const cellsOf = (course: Course, startInstant: string | null, say: Speech): LegCells => {
+  const clock = clockTime(startInstant, course.endSeconds);
+  return {
+    rate: rateCell(course, say),
+    from: say.temperature(course.startC),
+    to: say.temperature(course.endC),
+    lasted: duration(course.endSeconds - course.startSeconds),
+    ended: clock ?? duration(course.endSeconds),
+  };
+};
+
+const rampName = (segment: Segment | undefined, planned: AlignedLeg['planned'], say: Speech) => {
+  const target = say.temperature(planned.endC);
+  if (segment?.rateCPerHour === 'full') return `climb to ${target} at full power`;
+  if (segment?.minutes != null) return `climb to ${target} in ${duration(segment.minutes * 60)}`;
+  return `climb to ${target}`;
+};
+
+/** A planned leg's name: `climb to 1188 °C`, `hold at 120 °C`, `free cooling`. */
+export const legName = (leg: AlignedLeg, document: AnalysisDocument, say: Speech): string => {
+  const { segment, kind, planned } = leg;
+  if (segment === null) return 'free cooling';
+  if (kind === 'hold') return `hold at ${say.temperature(planned.endC)}`;
+  if (kind === 'cooling') return `fall to ${say.temperature(planned.endC)}`;
+  return rampName(document.schedule?.segments[segment], planned, say);
+};
+
+/** The name of a leg that the trace itself shows. */
+export const traceLegName = ({ kind, startC, endC }: TraceLeg, say: Speech): string => {
+  if (kind === 'hold') return `hold near ${say.temperature(startC)}`;
+  return `${kind === 'ramp' ? 'climb' : 'cooling'} to ${say.temperature(endC)}`;
+};
+
+const alignedRows = (document: AnalysisDocument, say: Speech): LegWords[] => {
+  const { startInstant } = document.trace;
+  return (document.alignment?.legs ?? []).map((leg, index) => {
+    const isFree = leg.segment === null;
+    const { kind, planned, actual } = leg;
+    return {
+      number: index + 1,
+      name: sentence(legName(leg, document, say)),
+      verdict: isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict],
+      departs: leg.verdict !== 'as-planned',
+      planned: isFree ? null : cellsOf({ ...planned, kind }, startInstant, say),
+      actual: actual && cellsOf({ ...actual, kind }, startInstant, say),
+    };
+  });
+};
+
+const traceRows = ({ trace }: AnalysisDocument, say: Speech): LegWords[] =>
+  trace.legs.map((leg, index) => ({
+    number: index + 1,
+    name: sentence(traceLegName(leg, say)),
+    verdict: NOTHING,
+    departs: false,
+    planned: null,
+    actual: cellsOf(leg, trace.startInstant, say),
+  }));
+
+/** How the setpoint that the logger wrote agrees with the legs, where it wrote one. */
+const setpointNote = ({ alignment }: AnalysisDocument): string => {
+  const disagreement = alignment?.setpointDisagreementSeconds ?? null;
+  if (disagreement === null) return '';
+  return ` The setpoint in the log agrees with these legs within ${duration(disagreement)}.`;
+};
+
+const confidenceNote = (document: AnalysisDocument): string | null => {
+  const { alignment } = document;
+  if (alignment === null) return null;
+  const certainty = Math.round(alignment.confidence * 100);
+  const trust =
+    certainty >= 80
+      ? `The schedule lies on this log with a certainty of ${certainty} %.`
+      : `The schedule could be laid on this log with a certainty of ${certainty} % only: treat the legs with care.`;
+  return trust + setpointNote(document);
+};
+
+/** The legs planned and driven, or without a schedule those that the trace shows. */
+export const legsWords = (document: AnalysisDocument, say: Speech): LegsWords =>
+  document.alignment === null
+    ? {
+        heading: 'What the kiln did, leg by leg',
+        note: document.schedule
+          ? 'The schedule could not be laid on this log, so these are the legs that the curve itself shows.'
+          : 'No schedule was given, so these are the legs that the curve itself shows.',
+        rows: traceRows(document, say),
+      }
+    : {
+        heading: 'Planned and driven, leg by leg',
+        note: confidenceNote(document),
+        rows: alignedRows(document, say),
+      };
+
+/** How far off the plan an overshoot went, for a list beside the legs. */
+export const overshootWords = (document: AnalysisDocument, say: Speech): string[] =>
+  document.overshoots.map(({ segment, overC, atSeconds, aboveForSeconds }) => {
+    const target = document.schedule?.segments[segment]?.targetC;
+    const name = target === undefined ? 'A target' : `The target of ${say.temperature(target)}`;
+    const over = say.difference(celsiusDelta(overC));
+    return `${name} was passed by ${over} at ${duration(atSeconds)}, for ${duration(aboveForSeconds)}.`;
+  });

@@ -1,0 +1,59 @@
+import type { AnalysisDocument, Load } from '../model/document.ts';
+import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from './cautions.ts';
+import { coneName } from './speech.ts';
+
+/** The answer to “can I save this load?”. */
+export interface LoadWords {
+  readonly answer: string;
+  readonly advice: string;
+  readonly caution: string | null;
+}
+
+const isBisque = ({ options, heatWork }: AnalysisDocument): boolean =>
+  options.purpose === 'bisque' ||
+  (options.purpose === undefined && (heatWork?.target?.cone.startsWith('0') ?? false));
+
+const shortAdvice = (document: AnalysisDocument): string => {
+  const cone = document.load.refireTo;
+  const to = cone ? `to ${coneName(cone)}` : 'to the cone that was meant';
+  const whole =
+    'Heat-work far below the peak counts for next to nothing, so plan it as a whole firing, not as a top-up.';
+  return isBisque(document)
+    ? `If the ware is sound to handle it may be glazed as it is, but it drinks more glaze. Otherwise fire it again ${to}. ${whole}`
+    : `It can be fired again ${to}. ${whole} Let cones in the load decide first: they may be down although the log says otherwise.`;
+};
+
+const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => LoadWords>> = {
+  'as-meant': () => ({
+    answer: 'Nothing in the record speaks against this load.',
+    advice: 'Go by the cones and by the ware itself.',
+    caution: null,
+  }),
+  short: (document) => ({
+    answer: 'By this record the load is short of its cone, and can very likely be saved.',
+    advice: shortAdvice(document),
+    caution: HOTTER_CAUTION,
+  }),
+  beyond: () => ({
+    answer: 'By this record the load went past its cone, and that cannot be taken back.',
+    advice:
+      'Open it cold and judge each piece: body and glaze differ in what they bear. Firing again does not mend it.',
+    caution: STUCK_WARE_CAUTION,
+  }),
+  'cannot-tell': (document) => ({
+    answer: `Whether this load is as meant cannot be told from this log because ${unknownBecause(document)}.`,
+    advice: 'Go by the cones and by the ware itself.',
+    caution: null,
+  }),
+};
+
+const unknownBecause = ({ heatWork }: AnalysisDocument): string => {
+  if (heatWork === null) return 'its heat-work could not be worked out';
+  if (heatWork.target === null) return 'no cone was given that was meant';
+  if (heatWork.cone.bound === 'at-least') return 'the record ends before the firing did';
+  return 'its range reaches to both sides of the cone that was meant';
+};
+
+/** Can this load be saved, and how. */
+export const loadWords = (document: AnalysisDocument): LoadWords =>
+  WORDS[document.load.state](document);

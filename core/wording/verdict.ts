@@ -1,0 +1,158 @@
+import type { AnalysisDocument } from '../model/document.ts';
+import type { FindingWords } from './findings.ts';
+import { speaksOf, type FindingGroup } from './findings/index.ts';
+import { large, line, lineOf, type Line } from './line.ts';
+import { conePlace, coneName, coneRange, coneSteps, duration, type Speech } from './speech.ts';
+import { positionOfCone } from '../model/cone.ts';
+import { remedyPhrase } from './remedies.ts';
+
+/** The parts of the sheet that a sentence can point to. */
+export type Section = 'curve' | 'heat-work' | 'legs' | 'load' | 'reading' | 'cautions';
+
+/** Where a verdict's sentence has its evidence. */
+export type EvidenceLink =
+  | { readonly to: 'finding'; readonly index: number }
+  | { readonly to: 'section'; readonly section: Section };
+
+/** One sentence of the verdict. */
+export interface VerdictSentence extends Line {
+  readonly evidence: EvidenceLink;
+}
+
+/** At most this many sentences: a verdict is read in ten seconds. */
+const MOST_SENTENCES = 4;
+
+const section = (said: Line, name: Section): VerdictSentence => ({
+  ...said,
+  evidence: { to: 'section', section: name },
+});
+
+type Told = readonly FindingWords[];
+
+/** The gravest finding of some groups as a sentence; the document lists the gravest first. */
+const gravest = (findings: Told, ...groups: readonly FindingGroup[]): VerdictSentence | null => {
+  const mine = findings.filter(({ id }) => speaksOf(id, ...groups));
+  const first = mine[0];
+  if (!first) return null;
+  const others = mine.length - 1;
+  const more =
+    others === 0
+      ? ''
+      : ` ${others === 1 ? 'One more finding' : `${others} more findings`} of this kind below.`;
+  const said = lineOf(first.title, more);
+  return { ...said, evidence: { to: 'finding', index: findings.indexOf(first) } };
+};
+
+const noHeatWork = ({ trace }: AnalysisDocument, say: Speech): Line =>
+  line`The heat-work cannot be told from this log, whose hottest reading is ${large(say.temperature(trace.peakC))}.`;
+
+/** Less than this far from its cone a firing is called that cone and no more said. */
+const HARDLY_OFF = 0.15;
+
+const sideOf = (steps: number): string => (steps < 0 ? 'short of' : 'past');
+
+const rangeNote = (low: number | null, high: number | null): string =>
+  low === null || high === null ? '' : ` (likely ${coneRange(low, high)})`;
+
+const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
+  const { heatWork } = document;
+  const position = heatWork?.cone.position ?? null;
+  if (!heatWork || position === null) return noHeatWork(document, say);
+  const { lowPosition, highPosition, bound } = heatWork.cone;
+  const place = lineOf(bound === 'at-least' ? 'at least ' : '', large(conePlace(position)));
+  const range = rangeNote(lowPosition, highPosition);
+  const { target } = heatWork;
+  if (target === null)
+    return line`By this log the ware got ${place}${range}; no cone was given that was meant.`;
+  const meant = coneName(target.cone);
+  const steps = position - positionOfCone(target.cone);
+  if (target.verdict === 'within') {
+    const near = Math.abs(steps) < HARDLY_OFF ? '' : `, ${coneSteps(steps)} ${sideOf(steps)} it`;
+    return line`By this log the ware got ${large(meant)} as meant${near}${range}.`;
+  }
+  const off = large(coneSteps(steps));
+  const side = target.verdict === 'under' ? 'short' : 'past it';
+  const remedy = heatWork.remedies[0];
+  const way = remedy ? `; what would have done it: ${remedyPhrase(remedy, say)}` : '';
+  return line`By this log the ware got ${place}${range} where ${meant} was meant, ${off} ${side}${way}.`;
+};
+
+const heatWorkSentence = (
+  document: AnalysisDocument,
+  findings: Told,
+  say: Speech,
+): VerdictSentence => {
+  const index = findings.findIndex(({ id }) => speaksOf(id, 'heat-work'));
+  const said = heatWorkLine(document, say);
+  // A cone from the wrong end says more than how far off it is.
+  if (findings[index]?.id === 'wrong-end-cone') {
+    return { ...findings[index].title, evidence: { to: 'finding', index } };
+  }
+  return index >= 0 ? { ...said, evidence: { to: 'finding', index } } : section(said, 'heat-work');
+};
+
+const withoutSchedule = ({ trace, schedule }: AnalysisDocument, say: Speech): Line => {
+  const peak = large(say.temperature(trace.peakC));
+  const at = duration(trace.peakAtSeconds);
+  const why = schedule ? 'The schedule could not be laid on this log' : 'No schedule was given';
+  return line`${why}, so there is nothing to hold the curve against: it peaks at ${peak} after ${at}.`;
+};
+
+const scheduleSentence = (
+  document: AnalysisDocument,
+  findings: Told,
+  say: Speech,
+): VerdictSentence => {
+  const finding = gravest(findings, 'schedule');
+  if (finding) return finding;
+  const { alignment } = document;
+  if (alignment === null) return section(withoutSchedule(document, say), 'curve');
+  const departing = alignment.legs.filter(({ verdict }) => verdict !== 'as-planned').length;
+  if (departing === 0) {
+    return section(
+      line`The kiln kept to the schedule from start to finish: the record shows ${large('no departure')}.`,
+      'legs',
+    );
+  }
+  const which = departing === 1 ? 'one leg' : `${departing} legs`;
+  return section(
+    line`The kiln kept to the schedule but for small departures in ${large(which)}.`,
+    'legs',
+  );
+};
+
+/** Whether the record shows nothing that asks for action or watching. */
+export const wentAsPlanned = ({ alignment, heatWork, findings, load }: AnalysisDocument): boolean =>
+  alignment !== null &&
+  alignment.legs.every(({ verdict }) => verdict === 'as-planned') &&
+  (heatWork?.target?.verdict ?? 'within') === 'within' &&
+  findings.every(({ severity }) => severity === 'note') &&
+  load.state !== 'short' &&
+  load.state !== 'beyond';
+
+const coupleSentence = (document: AnalysisDocument): VerdictSentence => {
+  const cones = document.options.observedCones?.length
+    ? 'The cones that were seen are counted in.'
+    : 'Only cones beside the ware can say whether the couple told the truth.';
+  return wentAsPlanned(document)
+    ? section(
+        line`If the ware is not right all the same, look elsewhere first: glaze, application, clay. ${cones}`,
+        'cautions',
+      )
+    : section(line`${cones}`, 'cautions');
+};
+
+/** Two to four sentences: heat-work, schedule, kiln and ware, couple and log. */
+export const verdictWords = (
+  document: AnalysisDocument,
+  findings: Told,
+  say: Speech,
+): VerdictSentence[] =>
+  [
+    heatWorkSentence(document, findings, say),
+    scheduleSentence(document, findings, say),
+    gravest(findings, 'kiln', 'ware'),
+    gravest(findings, 'couple', 'log') ?? coupleSentence(document),
+  ]
+    .filter((said) => said !== null)
+    .slice(0, MOST_SENTENCES);

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { bandName, bandsWords, knowsBand, zonesWords } from '../../../core/wording/bands.ts';
+import { speechIn } from '../../../core/wording/speech.ts';
+import { exampleDocument } from '../../fixtures/documents/load.ts';
+
+describe('the bands', () => {
+  it('are said with their stretch, their time and their slopes', () => {
+    const { bands } = exampleDocument('good-firing');
+    const [drying] = bandsWords(bands, speechIn('F'));
+    expect(drying).toMatchObject({ name: 'Drying', stretch: 'up, 176 °F to 266 °F' });
+    expect(bandsWords(bands, speechIn('C')).at(-1)?.stretch).toMatch(/^down, /);
+  });
+
+  it('are said by their id where they have no name', () => {
+    expect(knowsBand('drying')).toBe(true);
+    expect(knowsBand('odd-band')).toBe(false);
+    expect(bandName('odd-band')).toBe('odd band');
+  });
+});
+
+describe('other places in the kiln', () => {
+  it('are told apart from the main one in words', () => {
+    const [said] = zonesWords(exampleDocument('two-zones'), speechIn('F'));
+    expect(said).toMatch(
+      /^“unten °F” peaked at \d+ °F, .*cone 04.*; while heating it was 16 °F cooler/,
+    );
+  });
+
+  it('are not spoken of where there are none', () => {
+    expect(zonesWords(exampleDocument('good-firing'), speechIn('C'))).toEqual([]);
+  });
+});

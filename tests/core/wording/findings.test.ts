@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { findingsWords, letterOf } from '../../../core/wording/findings.ts';
+import { speechIn } from '../../../core/wording/speech.ts';
+import { exampleDocument } from '../../fixtures/documents/load.ts';
+import { everyFinding } from './builders.ts';
+
+describe('findings in words', () => {
+  const troubled = exampleDocument('troubled-firing');
+
+  it('are lettered in the document’s order', () => {
+    const words = findingsWords(troubled, speechIn('C'));
+    expect(words.map(({ letter, id }) => `${letter} ${id}`)).toEqual(
+      troubled.findings.map(({ id }, index) => `${'ABCDEF'[index]} ${id}`),
+    );
+    expect([0, 25, 26, 27, 51, 52, 701, 702].map(letterOf).join()).toBe('A,Z,AA,AB,AZ,BA,ZZ,AAA');
+  });
+
+  it('name the alternatives that the detector named, and what would tell', () => {
+    const [slow] = findingsWords(troubled, speechIn('C'));
+    expect(slow?.couldBe[0]).toMatch(/^The elements are worn\. What would tell: .*\.$/);
+    expect(slow?.couldBe.length).toBeGreaterThan(troubled.findings[0]!.instead.length);
+  });
+
+  it('show what was measured beside its limit', () => {
+    const [slow] = findingsWords(troubled, speechIn('F'));
+    expect(slow?.measured).toContainEqual({
+      label: 'late by',
+      value: '1 h 07 min',
+      limit: '10 min',
+    });
+    expect(slow?.measured).toContainEqual({ label: 'planned', value: '108 °F/h', limit: null });
+  });
+
+  it('say how far the legs are trusted where they are not certain', () => {
+    const words = findingsWords(everyFinding({ confidencePercent: 42 }), speechIn('C'));
+    for (const { why } of words) expect(why).toContain('certainty of 42 % only');
+    expect(findingsWords(troubled, speechIn('C'))[0]?.why).not.toContain('certainty of');
+  });
+});

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { HEAT_WORK_WORDINGS } from '../../../../core/wording/findings/heat-work.ts';
+import { topic } from '../builders.ts';
+
+describe('the wordings of heat-work', () => {
+  it('say how far short, and what would have done it', () => {
+    const about = topic('underfired', { shortCones: 0.56 });
+    expect(HEAT_WORK_WORDINGS.underfired.title(about).text).toBe(
+      'The heat-work comes to cone 5½ where cone 6 was meant, 0.6 of a cone short.',
+    );
+    expect(HEAT_WORK_WORDINGS.underfired.why(about)).toContain('cone 6 got 45 % of the dose');
+    expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain('58 min more at the peak');
+  });
+
+  it('say it in the reader’s degrees', () => {
+    const about = topic('underfired', { shortCones: 0.56 }, 'F');
+    expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain('a peak 34 °F higher');
+  });
+
+  it('say how far over in times of the dose', () => {
+    const about = topic('overfired', { overCones: 1 });
+    const heatWork = about.document.heatWork!;
+    heatWork.target!.dose = 2.6;
+    expect(HEAT_WORK_WORDINGS.overfired.title(about).text).toContain('one cone too much');
+    expect(HEAT_WORK_WORDINGS.overfired.why(about)).toContain('2.6 times the dose');
+  });
+
+  it('know how far cone 06 and cone 6 lie apart on the published chart', () => {
+    // Self-supporting cones at 60 °C/h: 998 and 1222 °C (published end-point chart).
+    const wording = HEAT_WORK_WORDINGS['wrong-end-cone'];
+    expect(wording.why(topic('wrong-end-cone'))).toContain('224 °C');
+    expect(wording.why(topic('wrong-end-cone', {}, 'F'))).toContain('403 °F');
+    expect(wording.remedy(topic('wrong-end-cone'))).toContain('Cone 6 can still be reached');
+  });
+});

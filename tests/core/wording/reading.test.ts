@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { readingWords } from '../../../core/wording/reading.ts';
+import { speechIn } from '../../../core/wording/speech.ts';
+import { EXAMPLE_DOCUMENTS, exampleDocument } from '../../fixtures/documents/load.ts';
+
+describe('how the log was read', () => {
+  it.each([...EXAMPLE_DOCUMENTS])('is told for %s in three to six sentences', (name) => {
+    const { account } = readingWords(exampleDocument(name), speechIn('C'));
+    expect(account.length).toBeGreaterThanOrEqual(3);
+    expect(account.length).toBeLessThanOrEqual(6);
+    for (const said of account) expect(said).toMatch(/^[A-Z0-9].*\.$/);
+  });
+
+  it('adds up, and lists each rejected row with its reason', () => {
+    const words = readingWords(exampleDocument('troubled-firing'), speechIn('C'));
+    expect(words.account).toContain('1315 rows read: 1300 rows kept, 15 rows rejected.');
+    expect(words.rejected).toHaveLength(15);
+    expect(words.rejected[0]).toMatchObject({ line: 558, reason: 'no reading' });
+    expect(words.rejectedUnlisted).toBe(0);
+    expect(words.account.join(' ')).toContain(
+      '1 gap and 1 stretch without a reading, 37 min in all, stay holes.',
+    );
+  });
+
+  it('says each decision, why, and how certain it is', () => {
+    const document = exampleDocument('two-zones');
+    document.source.decisions[0]!.certainty = 0.5;
+    const { decisions } = readingWords(document, speechIn('C'));
+    expect(decisions[0]).toMatchObject({ certainty: 'a guess', isGuess: true });
+    expect(decisions[1]).toEqual({
+      said: 'Cells are parted by tabs: the rows then agree best with each other.',
+      certainty: 'certain',
+      isGuess: false,
+    });
+    expect(decisions.find(({ said }) => said.includes('oben'))?.certainty).toBe('likely');
+  });
+
+  it('owns up to rows that are counted but not listed', () => {
+    const document = exampleDocument('troubled-firing');
+    document.source.rejected = document.source.rejected.slice(0, 5);
+    expect(readingWords(document, speechIn('C')).rejectedUnlisted).toBe(10);
+  });
+
+  it('counts repairs of one kind together', () => {
+    const document = exampleDocument('troubled-firing');
+    const spike = document.trace.repairs[0]!;
+    document.trace.repairs = [spike, spike, spike, spike];
+    expect(readingWords(document, speechIn('C')).repairs).toEqual([
+      '4 spikes taken out (at 11 h 23 min, 11 h 23 min, 11 h 23 min …)',
+    ]);
+  });
+});

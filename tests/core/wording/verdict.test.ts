@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import type { AnalysisDocument } from '../../../core/model/document.ts';
+import { EXAMPLE_DOCUMENTS, exampleDocument } from '../../fixtures/documents/load.ts';
+import { wentAsPlanned } from '../../../core/wording/verdict.ts';
+import { wording } from '../../../core/wording/wording.ts';
+import { everyFinding, finding } from './builders.ts';
+
+const verdictOf = (document: AnalysisDocument, unit: 'C' | 'F' = 'C') =>
+  wording(document, unit).verdict;
+const textOf = (document: AnalysisDocument, unit: 'C' | 'F' = 'C') =>
+  verdictOf(document, unit)
+    .map(({ text }) => text)
+    .join(' ');
+
+describe.each([...EXAMPLE_DOCUMENTS])('the verdict on %s', (name) => {
+  const document = exampleDocument(name);
+
+  it('has two to four sentences, each with its evidence and a number or cone that matters', () => {
+    const verdict = verdictOf(document);
+    expect(verdict.length).toBeGreaterThanOrEqual(2);
+    expect(verdict.length).toBeLessThanOrEqual(4);
+    expect(verdict[0]?.parts.some(({ large }) => large)).toBe(true);
+    for (const { text, parts, evidence } of verdict) {
+      expect(text).toMatch(/^[A-Z].*\.$/);
+      expect(parts.map((part) => part.text).join('')).toBe(text);
+      if (evidence.to === 'finding') expect(document.findings[evidence.index]).toBeDefined();
+    }
+  });
+
+  it('never says that there is no fault', () => {
+    expect(textOf(document)).not.toMatch(/no fault|nothing wrong|all is well|perfect/i);
+  });
+});
+
+describe('a firing that went as planned', () => {
+  const good = exampleDocument('good-firing');
+
+  it('is told so plainly, and where to look else', () => {
+    expect(wentAsPlanned(good)).toBe(true);
+    expect(textOf(good)).toContain('the record shows no departure');
+    expect(textOf(good)).toContain('look elsewhere first: glaze, application, clay');
+    expect(textOf(good)).toContain('Only cones beside the ware can say whether the couple told');
+  });
+
+  it.each<[string, (document: AnalysisDocument) => AnalysisDocument]>([
+    ['a finding to watch', (document) => ({ ...document, findings: [finding('log-gap')] })],
+    [
+      'a load that is short',
+      (document) => ({ ...document, load: { state: 'short', refireTo: '6' } }),
+    ],
+    ['no schedule to hold it against', (document) => ({ ...document, alignment: null })],
+  ])('is not so called with %s', (_, change) => {
+    const changed = change(good);
+    expect(wentAsPlanned(changed)).toBe(false);
+    expect(textOf(changed)).not.toContain('look elsewhere');
+  });
+
+  it('may still have small departures, which are owned', () => {
+    const legs = good.alignment!.legs.map((leg, index) =>
+      index < 2 ? { ...leg, verdict: 'slow' as const } : leg,
+    );
+    const said = textOf({ ...good, alignment: { ...good.alignment!, legs } });
+    expect(said).toContain('but for small departures in 2 legs');
+  });
+
+  it('counts in the cones that were seen', () => {
+    const observedCones = [{ cone: '6' as const, place: 'middle', bendDegrees: 90 }];
+    expect(textOf({ ...good, options: { ...good.options, observedCones } })).toContain(
+      'The cones that were seen are counted in.',
+    );
+  });
+});
+
+describe('a firing with trouble', () => {
+  it('is told in order: heat-work, schedule, couple, with what would have done it', () => {
+    const verdict = verdictOf(exampleDocument('troubled-firing'));
+    expect(verdict.map(({ text }) => text)).toEqual([
+      'By this log the ware got cone 5½ (likely cone 5 to cone 6) where cone 6 was meant, 0.6 of a cone short; what would have done it: 58 min more at the peak (between 24 min and 1 h 50 min).',
+      'On the climb to 1188 °C the kiln made 44 °C/h where 60 °C/h was planned, and took 1 h 07 min longer than it should. 2 more findings of this kind below.',
+      'The thermocouple gave no reading for 12 min, 9 h 42 min into the log. One more finding of this kind below.',
+    ]);
+    expect(verdict[0]?.evidence).toEqual({ to: 'finding', index: 3 });
+  });
+
+  it('never grows beyond four sentences', () => {
+    expect(verdictOf(everyFinding())).toHaveLength(4);
+  });
+
+  it('names the cone from the wrong end before all else', () => {
+    const document = exampleDocument('troubled-firing');
+    const said = verdictOf({ ...document, findings: [finding('wrong-end-cone')] });
+    expect(said[0]?.text).toContain('the leading zero seems to have been lost or added');
+    expect(said[0]?.evidence).toEqual({ to: 'finding', index: 0 });
+  });
+
+  it('says why heat-work cannot be told', () => {
+    const document = { ...exampleDocument('no-schedule'), heatWork: null };
+    expect(verdictOf(document, 'F')[0]?.text).toBe(
+      'The heat-work cannot be told from this log, whose hottest reading is 1942 °F.',
+    );
+  });
+});
