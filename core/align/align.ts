@@ -70,7 +70,7 @@ export const align = (trace: Trace, schedule: Schedule): Alignment => {
   const noiseC = trace.summary.noiseC;
   const provisional = startOfPlan(trace);
   const searched = intendedLegs(schedule, provisional);
-  const grid = gridOf(trace);
+  const grid = gridOf(trace, searched);
   const { laying, tables } = layLegs(grid, searched);
   const refined = refineLaying(trace, grid, laying, searched);
   const { start, legs } = planFor(schedule, trace, searched, provisional, refined);

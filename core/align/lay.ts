@@ -1,6 +1,6 @@
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import type { Grid } from './grid.ts';
-import { idleCost, naturalCoolingCost, stageOf, type Stage } from './stages.ts';
+import { idleCost, naturalCoolingCost, stagesOf, type Stage } from './stages.ts';
 
 /** A firing that stops before its schedule does (chosen). */
 const STOPPED_EARLY = 12;
@@ -68,7 +68,7 @@ const endingCosts = (grid: Grid, total: number): Float64Array[] => {
 };
 
 const fill = (grid: Grid, legs: readonly IntendedLeg[]): LayingTables => {
-  const stages = legs.map((leg) => stageOf(grid, leg));
+  const stages = stagesOf(grid, legs);
   const best = [idleCost(grid)];
   const origin: Int32Array[] = [];
   for (const stage of stages) {

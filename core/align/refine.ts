@@ -3,13 +3,14 @@ import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import type { Seconds } from '../units.ts';
 import { setpointCorners, snapToSetpoint } from './setpoint.ts';
 import { courseBetween, type Course } from '../trace/course.ts';
-import { locateKnee } from '../trace/knee.ts';
+import { locateKnee, type KneeSearch } from '../trace/knee.ts';
+import { lowerBound } from '../trace/search.ts';
 import type { Grid } from './grid.ts';
 import type { Laying } from './lay.ts';
 
 /** A knee is looked for this many grid points on either side of where the search put it. */
 const REACH_POINTS = 1.5;
-const SHORTEST_REACH_SECONDS = 300;
+const SHORTEST_REACH_SECONDS = 480;
 export interface RefinedLaying {
   /** In the order of the intended legs; null where a leg never happened. */
   readonly legs: readonly (Course | null)[];
@@ -26,8 +27,65 @@ const boundaryPoints = (laying: Laying): number[] => {
   return [...new Set(points)];
 };
 
+/** A target further than this from where a leg was laid to end was not reached. */
+const NEAR_TARGET_C = 15;
+/** A kiln that cannot follow has arrived when it is this near its target, or within its noise. */
+const ARRIVED_C = 2;
+/** A leg whose last stretch runs slower than this share of its plan is one the kiln cannot follow. */
+const FOLLOWED_SHARE = 0.85;
+const LAST_STRETCH_SECONDS = 1200;
+
+interface Arrival {
+  readonly levelC: number;
+  readonly direction: 1 | -1;
+  /** The kiln gave all it had (or could not cool faster): no knee marks its arrival. */
+  readonly isLimited: boolean;
+}
+
+/** Where climbs and controlled falls arrive, by the point they were laid to end. */
+const arrivals = (
+  trace: Trace,
+  grid: Grid,
+  laying: Laying,
+  legs: readonly IntendedLeg[],
+): Map<number, Arrival> => {
+  const found = new Map<number, Arrival>();
+  laying.legs.forEach((leg, k) => {
+    const { kind, endC, rateCPerHour } = legs[k]!;
+    if (leg === null || kind === 'hold') return;
+    if (Math.abs(grid.celsius[leg.to]! - endC) > NEAR_TARGET_C) return;
+    const end = grid.atSeconds[leg.to]!;
+    const stretch = Math.min(LAST_STRETCH_SECONDS, end - grid.atSeconds[leg.from]!);
+    const slope = courseBetween(trace, end - stretch, end).rateCPerHour;
+    found.set(leg.to, {
+      levelC: endC,
+      direction: kind === 'ramp' ? 1 : -1,
+      isLimited: rateCPerHour === null || slope / rateCPerHour < FOLLOWED_SHARE,
+    });
+  });
+  return found;
+};
+
+/** When the smoothed course comes within reach of a level, near a moment; null if it does not. */
+const crossingOf = (trace: Trace, arrival: Arrival, search: KneeSearch): number | null => {
+  const reach = Math.max(ARRIVED_C, trace.summary.noiseC);
+  const lower = lowerBound(trace.atSeconds, search.fromSeconds);
+  const upper = lowerBound(trace.atSeconds, search.toSeconds);
+  for (let i = lower; i < upper; i++) {
+    const lack = arrival.direction * (arrival.levelC - trace.smoothC[i]!);
+    if (lack <= reach) return i === lower ? null : trace.atSeconds[i]!;
+  }
+  return null;
+};
+
 /** The grid's boundaries moved to where the full samples bend. */
-const refinedMoments = (trace: Trace, grid: Grid, laying: Laying): Map<number, number> => {
+const refinedMoments = (
+  trace: Trace,
+  grid: Grid,
+  laying: Laying,
+  legs: readonly IntendedLeg[],
+): Map<number, number> => {
+  const arriving = arrivals(trace, grid, laying, legs);
   const points = boundaryPoints(laying);
   const last = grid.atSeconds.length - 1;
   const spacing = (grid.atSeconds[last]! - grid.atSeconds[0]!) / Math.max(1, last);
@@ -47,13 +105,17 @@ const refinedMoments = (trace: Trace, grid: Grid, laying: Laying): Map<number, n
     }
     const before = k === 0 ? trace.atSeconds[0]! : grid.atSeconds[points[k - 1]!]!;
     const after = k === points.length - 1 ? recordEnd : grid.atSeconds[points[k + 1]!]!;
-    const knee = locateKnee(trace.atSeconds, trace.celsius, {
+    const arrival = arriving.get(point);
+    const search: KneeSearch = {
       fromSeconds: Math.max(at - reach, (before + at) / 2),
       toSeconds: Math.min(at + reach, (at + after) / 2),
       leftLimitSeconds: before,
       rightLimitSeconds: after,
-    });
-    moments.set(point, knee);
+      noiseC: trace.summary.noiseC,
+      ...(arrival === undefined ? {} : { levelC: arrival.levelC }),
+    };
+    const crossing = arrival?.isLimited === true ? crossingOf(trace, arrival, search) : null;
+    moments.set(point, crossing ?? locateKnee(trace.atSeconds, trace.celsius, search));
   });
   return moments;
 };
@@ -77,7 +139,7 @@ export const refineLaying = (
   legs: readonly IntendedLeg[],
 ): RefinedLaying => {
   const { moments, disagreementSeconds } = snapToSetpoint(
-    refinedMoments(trace, grid, laying),
+    refinedMoments(trace, grid, laying, legs),
     programmePoints(laying, legs),
     setpointCorners(trace),
   );

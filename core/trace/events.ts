@@ -1,61 +1,98 @@
 import type { TraceLeg } from '../model/trace.ts';
-import { seconds, type Seconds } from '../units.ts';
-import { median } from './statistics.ts';
+import { seconds, type CelsiusDelta, type Seconds } from '../units.ts';
+import { lowerBound } from './search.ts';
+import { averaged } from './thin.ts';
 
 /** A kiln that stands above this at the first reading was hot already (chosen: above any room). */
 export const HOT_START_C = 60;
-/** Heating is believed once the reading stands this far above where it rested (chosen). */
-const RISE_C = 2;
-const RISE_SIGMAS = 3;
-/** The rise is followed from its first sign to this many times as far, to see how it began. */
-const RISE_RATIO = 4;
-/** A log that never gets this much warmer than its first reading shows no firing (chosen). */
+/** A log that never gets this much warmer than where it rested shows no firing (chosen). */
 const CLEARLY_WARMER_C = 20;
+const CLEARLY_WARMER_SIGMAS = 10;
+/** How long a rest before heating is looked at (chosen: an hour says where the kiln rested). */
+const REST_SECONDS = 3600;
 /**
- * A kiln switched on from rest warms neither at once in a line (power 1) nor with its square: its
- * mass and the couple's lag bend the start. 1.5 lies between (chosen).
+ * A kiln switched on from rest warms neither at once in a line (power 1) nor with the square of
+ * time (power 2): its mass and the couple's lag bend the start. The power that fits best is taken.
  */
-const ONSET_POWER = 1.5;
+const ONSET_POWERS = [1, 1.25, 1.5, 1.75, 2] as const;
+const ONSET_POINTS = 160;
+
 /** Cooling is natural while it only slows down; a fall that grows by this factor is a new cause. */
 const FASTER_COOLING_FACTOR = 1.2;
 const FASTER_COOLING_C_PER_HOUR = 10;
 
-interface Course {
+interface Readings {
   readonly atSeconds: Float64Array;
-  readonly smoothC: Float64Array;
-  readonly noiseC: number;
+  readonly celsius: Float64Array;
 }
 
-/**
- * When heating begins, from the log's own rest before it; null where the log begins hot or never
- * warms. A log that begins in mid-climb from cold begins heating with its first sample.
- */
-export const findStart = (course: Course): Seconds | null => {
-  const { atSeconds, smoothC } = course;
-  const firstC = smoothC[0];
-  if (firstC === undefined || firstC > HOT_START_C) return null;
-  const riseC = Math.max(RISE_C, RISE_SIGMAS * course.noiseC);
-  const warm = smoothC.findIndex(
-    (value) => value >= firstC + CLEARLY_WARMER_C + RISE_RATIO * riseC,
-  );
-  if (warm < 0) return null;
-  const restC = restBefore(smoothC, warm, riseC);
-  const lastBelow = (levelC: number) =>
-    smoothC.subarray(0, warm).findLastIndex((value) => value <= levelC);
-  const first = lastBelow(restC + riseC) + 1;
-  const second = lastBelow(restC + RISE_RATIO * riseC) + 1;
-  if (first === 0) return seconds(atSeconds[0]!);
-  const ratio = RISE_RATIO ** (1 / ONSET_POWER);
-  const onset = (ratio * atSeconds[first]! - atSeconds[second]!) / (ratio - 1);
-  const lastAtRest = lastBelow(restC);
-  return seconds(Math.max(onset, atSeconds[Math.max(0, lastAtRest)]!));
+/** Squares left by "at rest at a level until the onset, then rising with a power of time". */
+const onsetSquares = (curve: Readings, onset: number, power: number): number => {
+  const { atSeconds, celsius } = curve;
+  const restC = onset > 0 ? mean(celsius.subarray(0, onset + 1)) : celsius[0]!;
+  let overlap = 0;
+  let weight = 0;
+  let squares = 0;
+  for (let i = 0; i < celsius.length; i++) {
+    const rise = celsius[i]! - restC;
+    const shape = i > onset ? (atSeconds[i]! - atSeconds[onset]!) ** power : 0;
+    overlap += rise * shape;
+    weight += shape * shape;
+    squares += rise * rise;
+  }
+  return weight > 0 && overlap > 0 ? squares - (overlap * overlap) / weight : squares;
 };
 
-/** The level the kiln rested at before it was clearly warmer. */
-const restBefore = (smoothC: Float64Array, warm: number, riseC: number): number => {
-  const before = smoothC.subarray(0, warm);
+const mean = (values: Float64Array): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** The first index at which the kiln is surely warmer than the coolest it had been till then. */
+const surelyWarmer = (celsius: Float64Array, riseC: number): number => {
+  let lowest = Infinity;
+  return celsius.findIndex((value) => {
+    lowest = Math.min(lowest, value);
+    return value - lowest >= riseC;
+  });
+};
+
+/** Where the coolest stretch before heating begins: what lies before it is an earlier firing's. */
+const restBegins = (celsius: Float64Array, warm: number, slackC: number): number => {
+  const before = celsius.subarray(0, warm);
   const lowest = before.reduce((low, value) => Math.min(low, value), Infinity);
-  return median(before.filter((value) => value <= lowest + riseC));
+  return before.findIndex((value) => value <= lowest + slackC);
+};
+
+/**
+ * When heating begins; null where the log begins hot or never warms. The record from its rest until
+ * the kiln is surely warmer is held against a rest followed by a bent rise, for every moment the
+ * rise may have begun. A log that begins with the firing begins heating with its first sample.
+ */
+export const findStart = (readings: Readings, noiseC: CelsiusDelta): Seconds | null => {
+  const { atSeconds, celsius } = readings;
+  if (!(celsius[0]! <= HOT_START_C)) return null;
+  const riseC = Math.max(CLEARLY_WARMER_C, CLEARLY_WARMER_SIGMAS * noiseC);
+  const warm = surelyWarmer(celsius, riseC);
+  if (warm < 0) return null;
+  const first = Math.max(
+    restBegins(celsius, warm, 3 * noiseC),
+    lowerBound(atSeconds, atSeconds[warm]! - REST_SECONDS),
+  );
+  const curve = averaged(
+    atSeconds.subarray(first, warm + 1),
+    celsius.subarray(first, warm + 1),
+    ONSET_POINTS,
+  );
+  let least = Infinity;
+  let onset = 0;
+  for (let i = 0; i < curve.celsius.length - 1; i++) {
+    for (const power of ONSET_POWERS) {
+      const squares = onsetSquares(curve, i, power);
+      if (squares >= least) continue;
+      least = squares;
+      onset = i;
+    }
+  }
+  return seconds(curve.atSeconds[onset]!);
 };
 
 /**

@@ -1,8 +1,8 @@
 import { StretchFits } from './fits.ts';
 import { lowerBound } from './search.ts';
 
-/** How much of the course on either side of a knee says where it is (chosen: 40 minutes). */
-const SHOULDER_SECONDS = 2400;
+/** How much of the course on either side of a knee says where it is (chosen: 20 minutes). */
+const SHOULDER_SECONDS = 1200;
 const FEWEST_SHOULDER_SAMPLES = 3;
 
 export interface KneeSearch {
@@ -12,7 +12,15 @@ export interface KneeSearch {
   /** The shoulders reach no further than these: the neighbouring knees. */
   readonly leftLimitSeconds: number;
   readonly rightLimitSeconds: number;
+  /** The level the course is thought to bend at, where one is known; it pulls, and does not bind. */
+  readonly levelC?: number;
+  readonly noiseC?: number;
 }
+
+/** How near to a known level a knee lies (chosen: a controller's arrival). */
+const LEVEL_SLACK_C = 3;
+/** Courses depart from lines by this much, however quiet the couple (chosen). */
+const RIPPLE_C = 0.7;
 
 /**
  * The moment at which a course bends: where the line before and the line after together leave the
@@ -33,14 +41,19 @@ export const locateKnee = (
   const fits = new StretchFits(times, celsius.subarray(first, last));
   const lowest = Math.max(FEWEST_SHOULDER_SAMPLES, lowerBound(times, fromSeconds));
   const highest = Math.min(times.length - FEWEST_SHOULDER_SAMPLES, lowerBound(times, toSeconds));
+  const spread = Math.hypot(RIPPLE_C, search.noiseC ?? 0);
   let best = (fromSeconds + toSeconds) / 2;
-  let leastSquares = Infinity;
+  let least = Infinity;
   for (let cut = lowest; cut <= highest; cut++) {
     const before = fits.line(0, cut);
     const after = fits.line(cut, times.length);
-    const squares = before.squares + after.squares;
-    if (squares >= leastSquares) continue;
-    leastSquares = squares;
+    const offLevel =
+      search.levelC === undefined
+        ? 0
+        : (fits.mean(cut - 1, cut + 1) - search.levelC) / Math.hypot(LEVEL_SLACK_C, spread);
+    const cost = (before.squares + after.squares) / spread ** 2 + offLevel ** 2;
+    if (cost >= least) continue;
+    least = cost;
     best = crossing(times, before, after, cut);
   }
   return Math.min(Math.max(best, fromSeconds), toSeconds);

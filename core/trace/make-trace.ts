@@ -67,7 +67,7 @@ const summarise = (
     minC: asCelsius(celsius[lowest]!),
     peakC: asCelsius(celsius[highest]!),
     peakAtSeconds: seconds(atSeconds[highest]!),
-    startSeconds: findStart({ atSeconds, smoothC: slopes.smoothC, noiseC }),
+    startSeconds: findStart(samples, noiseC),
     offSeconds: findOff(legs),
     gaps: findGaps(atSeconds, interval),
     noReadings: findNoReadings(
