@@ -104,11 +104,16 @@ const cornersOf = (driven: Driven): CurvePoint[] => [
   ),
 ];
 
+interface HeatWorkOptions {
+  readonly rangeCones?: number;
+  readonly bound?: HeatWork['cone']['bound'];
+}
+
 /** Heat-work that came out at a position, with an 80 % range of ± `rangeCones`. */
 export const heatWorkAt = (
   position: number | null,
   target: Cone | null = '6',
-  { rangeCones = 0.5, bound = 'both-ways' } = {},
+  { rangeCones = 0.5, bound = 'both-ways' }: HeatWorkOptions = {},
 ): HeatWork => {
   const off = position === null || target === null ? 0 : position - positionOfCone(target);
   const verdictFor = (cones: number) => (cones < 0 ? 'under' : 'over');

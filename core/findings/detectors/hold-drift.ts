@@ -3,7 +3,7 @@ import type { Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
 import { lowerBound } from '../../trace/search.ts';
 import { median, quantile } from '../../trace/statistics.ts';
-import { celsius } from '../../units.ts';
+import { celsius, SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
 import { isTop, type Course } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
@@ -19,9 +19,17 @@ const NOTE_DELTA_C = 5;
 /** … or this many times the noise, where that is more. */
 const NOTE_SIGMAS = 3;
 
-/** The first and last of a hold belong to arriving and leaving (chosen: a fifth and a twentieth). */
-const SETTLING_SHARE = 0.2;
-const LEAVING_SHARE = 0.05;
+/**
+ * Chosen: nearly every boundary between legs is known to six minutes, so that much at either end
+ * may belong to arriving and leaving …
+ */
+const END_SECONDS = 6 * SECONDS_PER_MINUTE;
+/** … but a short hold loses no more than this share at either end. */
+const END_SHARE = 0.25;
+/** A shorter hold may be taken for its neighbours, and their temperatures for its own (chosen). */
+const SHORTEST_SECONDS = 10 * SECONDS_PER_MINUTE;
+/** A hold shorter than this has no time to wander (chosen). */
+const SHORTEST_WANDER_SECONDS = 20 * SECONDS_PER_MINUTE;
 /** Fewer readings than this say nothing about a hold's level (chosen). */
 const FEWEST_READINGS = 5;
 
@@ -31,16 +39,23 @@ interface Hold {
   readonly course: Course;
   /** Middle of the hold less its level. */
   readonly offDeltaC: number;
-  /** From the coolest to the hottest twentieth of the hold. */
-  readonly wanderDeltaC: number;
+  /** From the coolest to the hottest twentieth of the hold; null if it was too short to wander. */
+  readonly wanderDeltaC: number | null;
 }
 
-const readingsOf = ({ atSeconds, smoothC }: Trace, course: Course): Float64Array => {
-  const length = course.endSeconds - course.startSeconds;
-  const from = lowerBound(atSeconds, course.startSeconds + SETTLING_SHARE * length);
-  const to = lowerBound(atSeconds, course.endSeconds - LEAVING_SHARE * length);
+/** A hold's own readings, up to the moment the heat went off if that was sooner. */
+const readingsOf = ({ atSeconds, smoothC, summary }: Trace, course: Course): Float64Array => {
+  const endSeconds = Math.min(course.endSeconds, summary.offSeconds ?? Infinity);
+  const trim = Math.min(END_SECONDS, END_SHARE * (endSeconds - course.startSeconds));
+  const from = lowerBound(atSeconds, course.startSeconds + trim);
+  const to = lowerBound(atSeconds, endSeconds - trim);
   return smoothC.subarray(from, Math.max(from, to));
 };
+
+const wanderOf = (readings: Float64Array, course: Course): number | null =>
+  course.endSeconds - course.startSeconds < SHORTEST_WANDER_SECONDS
+    ? null
+    : quantile(readings, 0.95) - quantile(readings, 0.05);
 
 const isUnreached = ({ legs }: Alignment, segment: number): boolean =>
   legs.some((leg) => leg.segment === segment && leg.verdict === 'not-reached');
@@ -50,6 +65,7 @@ const measured = (leg: AlignedLeg, alignment: Alignment, samples: Trace): Hold[]
   // Where the kiln never arrived, the climb is to blame and peak-not-reached speaks of it.
   if (segment === null || kind !== 'hold' || actual === null) return [];
   if (isUnreached(alignment, segment)) return [];
+  if (actual.endSeconds - actual.startSeconds < SHORTEST_SECONDS) return [];
   const readings = readingsOf(samples, actual);
   if (readings.length < FEWEST_READINGS) return [];
   return [
@@ -58,7 +74,7 @@ const measured = (leg: AlignedLeg, alignment: Alignment, samples: Trace): Hold[]
       levelC: planned.endC,
       course: actual,
       offDeltaC: median(readings) - planned.endC,
-      wanderDeltaC: quantile(readings, 0.95) - quantile(readings, 0.05),
+      wanderDeltaC: wanderOf(readings, actual),
     },
   ];
 };
@@ -84,8 +100,9 @@ export const holdDrift = defineScheduleDetector({
     if (holds.length === 0) return notApplicable('no-hold');
     const { noiseC, resolutionC } = samples.summary;
     const noteDeltaC = Math.max(NOTE_DELTA_C, NOTE_SIGMAS * noiseC, resolutionC);
-    const drafts = holds.flatMap(({ segment, levelC, course, ...figures }): Draft[] => {
-      const worstDeltaC = Math.max(Math.abs(figures.offDeltaC), figures.wanderDeltaC);
+    const drafts = holds.flatMap((hold): Draft[] => {
+      const { segment, levelC, course, offDeltaC, wanderDeltaC } = hold;
+      const worstDeltaC = Math.max(Math.abs(offDeltaC), wanderDeltaC ?? 0);
       const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
       const severity = severityOf(worstDeltaC, noteDeltaC, costHeatWork);
       if (severity === null) return [];
@@ -97,10 +114,15 @@ export const holdDrift = defineScheduleDetector({
             {
               fromSeconds: course.startSeconds,
               toSeconds: course.endSeconds,
-              celsius: celsius(levelC + figures.offDeltaC),
+              celsius: celsius(levelC + offDeltaC),
             },
           ],
-          figures: { segment, levelC, ...figures },
+          figures: {
+            segment,
+            levelC,
+            offDeltaC,
+            ...(wanderDeltaC === null ? {} : { wanderDeltaC }),
+          },
           thresholds: { offDeltaC: limitDeltaC, wanderDeltaC: limitDeltaC },
           instead: ['overshoot', 'ceiling-near', 'elements-weak', 'sensor-lag', 'power-stuck-on'],
         },

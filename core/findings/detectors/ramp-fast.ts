@@ -1,13 +1,7 @@
 import type { Severity } from '../../model/finding.ts';
+import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
-import {
-  endUncertaintyMinutes,
-  evidenceOf,
-  isTop,
-  lengthMinutes,
-  ratedClimbs,
-  type Climb,
-} from '../legs.ts';
+import { endUncertaintyMinutes, evidenceOf, isTop, ratedClimbs, type Climb } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -22,12 +16,16 @@ interface Limit {
 const WATCH: Limit = { fasterPercent: 10, leastMinutes: 5, earlyMinutes: 10 };
 /** Chosen: four fifths of what is watched. */
 const NOTE: Limit = { fasterPercent: 8, leastMinutes: 3, earlyMinutes: 8 };
+/** Chosen: less than this is within what a controller's tuning does on a long ramp. */
+const SLIGHT_PERCENT = 5;
 /**
  * Chosen: no controller that regulates lets a ramp run half as fast again for a quarter of an hour;
  * either power is not being cut, or another rate was entered than the one meant. Both must be
  * reached.
  */
 const ACT: Limit = { fasterPercent: 50, leastMinutes: 15, earlyMinutes: Infinity };
+
+const MINUTES_PER_HOUR = SECONDS_PER_HOUR / SECONDS_PER_MINUTE;
 
 interface Earliness {
   readonly fasterPercent: number;
@@ -44,15 +42,24 @@ const isBeyond = (limit: Limit, { fasterPercent, earlyMinutes }: Earliness): boo
   (fasterPercent >= limit.fasterPercent && earlyMinutes >= limit.leastMinutes);
 
 /**
- * A ramp that began below its planned start and took no less than its planned time is a controller
- * making up for lost ground: worth a note and no more.
+ * Whether the ramp made up for ground lost before: most of what it gained it had entered behind the
+ * plan, in time or in temperature, and it ended little ahead of it. A controller that does not wait
+ * for the kiln drives such ramps by itself: worth a note and no more.
  */
-const isCatchingUp = ({ planned, tookMinutes }: Climb): boolean =>
-  lengthMinutes(planned) - tookMinutes < NOTE.leastMinutes;
+const isCatchingUp = (climb: Climb, { earlyMinutes }: Earliness): boolean => {
+  const { planned, actual, plannedCPerHour } = climb;
+  const behindSeconds = actual.startSeconds - planned.startSeconds;
+  const belowC = planned.startC - actual.startC;
+  const lostMinutes =
+    behindSeconds / SECONDS_PER_MINUTE + (belowC / plannedCPerHour) * MINUTES_PER_HOUR;
+  const aheadMinutes = (planned.endSeconds - actual.endSeconds) / SECONDS_PER_MINUTE;
+  return lostMinutes >= earlyMinutes / 2 && aheadMinutes <= earlyMinutes / 2;
+};
 
 const severityOf = (climb: Climb, early: Earliness, costHeatWork: boolean): Severity | null => {
   if (!isBeyond(NOTE, early)) return null;
-  if (!isBeyond(WATCH, early) || isCatchingUp(climb)) return 'note';
+  const isSlight = early.fasterPercent < SLIGHT_PERCENT;
+  if (!isBeyond(WATCH, early) || isSlight || isCatchingUp(climb, early)) return 'note';
   return costHeatWork || isBeyond(ACT, early) ? 'act' : 'watch';
 };
 

@@ -20,6 +20,8 @@ interface Limit {
 const WATCH: Limit = { slowerPercent: 10, leastMinutes: 5, lateMinutes: 10 };
 /** Chosen: four fifths of what is watched, so that the first signs are told and kept. */
 const NOTE: Limit = { slowerPercent: 8, leastMinutes: 3, lateMinutes: 8 };
+/** Chosen: less than this is within what a controller's tuning does on a long ramp. */
+const SLIGHT_PERCENT = 5;
 /** Chosen: an hour more is paid for in power, and moves the unloading. Both must be reached. */
 const ACT: Limit = { slowerPercent: 10, leastMinutes: 60, lateMinutes: Infinity };
 
@@ -40,7 +42,7 @@ const isBeyond = (limit: Limit, { slowerPercent, lateMinutes }: Lateness): boole
 /** `act` where the slowness cost an hour, or came with heat-work that missed its cone. */
 const severityOf = (late: Lateness, costHeatWork: boolean): Severity | null => {
   if (!isBeyond(NOTE, late)) return null;
-  if (!isBeyond(WATCH, late)) return 'note';
+  if (!isBeyond(WATCH, late) || late.slowerPercent < SLIGHT_PERCENT) return 'note';
   return costHeatWork || isBeyond(ACT, late) ? 'act' : 'watch';
 };
 

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   clear,
@@ -9,10 +10,22 @@ import {
 } from '../../../core/findings/detector.ts';
 import { DETECTORS } from '../../../core/findings/detector-list.ts';
 import { runDetectors } from '../../../core/findings/run-detectors.ts';
+import { CONES } from '../../../core/model/cone.ts';
+import { LEG_VERDICTS } from '../../../core/model/document.ts';
 import type { FindingId, Severity } from '../../../core/model/finding.ts';
 import { zCheck, zFinding } from '../../../core/model/finding.ts';
+import { REPAIR_KINDS } from '../../../core/model/trace.ts';
 import { seconds } from '../../../core/units.ts';
-import { facts, firingFacts, withoutSchedule } from '../../builders/facts.ts';
+import {
+  PLANNED,
+  facts,
+  firingFacts,
+  heatWorkAt,
+  withConfidence,
+  withTrace,
+  withoutSchedule,
+  type LegName,
+} from '../../builders/facts.ts';
 
 const draft = (severity: Severity, fromMinutes: number, toMinutes = fromMinutes): Draft => ({
   severity,
@@ -184,5 +197,95 @@ describe('all detectors', () => {
     ]);
     findings.forEach((one) => expect(() => zFinding.parse(one)).not.toThrow());
     checks.forEach((one) => expect(() => zCheck.parse(one)).not.toThrow());
+  });
+});
+
+/** A firing in which any leg may have gone anyhow, with any log, heat-work and confidence. */
+const anyFiring = fc
+  .record({
+    legs: fc.array(
+      fc.option(
+        fc.record({
+          minutes: fc.double({ min: 1, max: 2000, noNaN: true }),
+          toC: fc.integer({ min: -50, max: 1500 }),
+          verdict: fc.constantFrom(...LEG_VERDICTS),
+        }),
+        { freq: 4 },
+      ),
+      { minLength: 6, maxLength: 6 },
+    ),
+    intervalSeconds: fc.constantFrom(30, 120, 900, 7200),
+    position: fc.option(fc.double({ min: -21, max: 14, noNaN: true })),
+    target: fc.option(fc.constantFrom(...CONES)),
+    bound: fc.constantFrom('both-ways' as const, 'at-least' as const),
+    confidence: fc.double({ min: 0, max: 1, noNaN: true }),
+    offKnown: fc.boolean(),
+    spans: fc.array(fc.tuple(fc.nat(90_000), fc.nat(9000)), { maxLength: 60 }),
+    repairKind: fc.constantFrom(...REPAIR_KINDS),
+  })
+  .filter(({ legs }) => legs.some((leg) => leg !== null))
+  .map(({ legs, intervalSeconds, spans, ...rest }) => {
+    const names = Object.keys(PLANNED) as LegName[];
+    const driven = Object.fromEntries(names.map((name, i) => [name, legs[i] ?? null]));
+    const base = firingFacts(driven, { intervalSeconds });
+    const holes = spans.map(([from, length]) => ({
+      fromSeconds: seconds(from),
+      toSeconds: seconds(from + length),
+    }));
+    const troubled = withTrace(base, {
+      gaps: holes,
+      noReadings: holes.slice(10),
+      repairs: holes.map((hole) => ({ ...hole, kind: rest.repairKind, samples: 2 })),
+      ...(rest.offKnown ? {} : { offSeconds: null }),
+    });
+    const heatWork = heatWorkAt(rest.position, rest.target, { bound: rest.bound });
+    return withConfidence({ ...troubled, heatWork }, rest.confidence);
+  });
+
+describe('whatever the firing was', () => {
+  test('no detector fails, and what is found can be written down and marked', () => {
+    fc.assert(
+      fc.property(anyFiring, (firing) => {
+        const { findings, checks } = runDetectors(firing, DETECTORS, (_id, cause) => {
+          throw cause;
+        });
+        expect(checks).toHaveLength(DETECTORS.length);
+        for (const one of findings) {
+          zFinding.parse(one);
+          expect(one.evidence.length).toBeGreaterThan(0);
+          for (const { fromSeconds, toSeconds } of one.evidence) {
+            expect(fromSeconds).toBeGreaterThanOrEqual(0);
+            expect(toSeconds).toBeGreaterThanOrEqual(fromSeconds);
+            expect(toSeconds).toBeLessThanOrEqual(firing.trace.durationSeconds);
+          }
+          // Each threshold is one that a figure of the same name is held against.
+          const unheld = Object.keys(one.thresholds).filter((name) => !(name in one.figures));
+          expect(['shortCones', 'fromNamesakeCones', 'wanderDeltaC']).toEqual(
+            expect.arrayContaining(unheld),
+          );
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('nothing that rests on an alignment of little confidence asks for action', () => {
+    const scheduled = new Set(
+      DETECTORS.filter(({ needs }) => needs.includes('alignment')).map(({ id }) => id),
+    );
+    fc.assert(
+      fc.property(
+        anyFiring,
+        fc.double({ min: 0, max: 0.49, noNaN: true }),
+        (firing, confidence) => {
+          const { findings } = runDetectors(withConfidence(firing, confidence));
+          const urgent = findings.filter(
+            ({ id, severity }) => severity === 'act' && scheduled.has(id),
+          );
+          expect(urgent).toEqual([]);
+        },
+      ),
+      { numRuns: 200 },
+    );
   });
 });

@@ -10,7 +10,7 @@ import {
   withoutSchedule,
 } from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
-import { celsiusDelta } from '../../../../core/units.ts';
+import { celsiusDelta, seconds } from '../../../../core/units.ts';
 
 /** Both ends of a hold moved by the same amount: a level that was kept, but not the one planned. */
 const topOff = (offC: number): Facts =>
@@ -22,7 +22,7 @@ const dryingDrift = (driftC: number): Facts => firingFacts({ dryingHold: { toC: 
 describe('a hold that did not keep its level', () => {
   test('is told by how far its middle was off', () => {
     const finding = onlyFinding(holdDrift, topOff(-9));
-    expect(finding.figures).toMatchObject({ segment: 2, levelC: 1215, wanderDeltaC: 0 });
+    expect(finding.figures).toMatchObject({ segment: 2, levelC: 1215 });
     expect(finding.figures.offDeltaC).toBeCloseTo(-9, 9);
     expect(finding.evidence).toEqual([
       { fromSeconds: 645 * 60, toSeconds: 660 * 60, celsius: 1206 },
@@ -42,13 +42,32 @@ describe('a hold that did not keep its level', () => {
   });
 
   test.each([
-    // Of a straight drift over the hold, the middle three quarters without its outer twentieths
-    // show some two thirds.
-    [7, null],
-    [13, 'watch'],
-    [-13, 'watch'],
+    // Of 30 min the middle 18 count, and of their readings nine tenths: 51 % of a straight drift.
+    [9.6, null],
+    [-9.6, null],
+    [10, 'note'],
+    [15.5, 'note'],
+    [16, 'watch'],
+    [-16, 'watch'],
   ])('wandering by %d °C: %s', (driftC, severity) => {
     expect(judge(holdDrift, dryingDrift(driftC)).findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test('has no time to wander in less than twenty minutes', () => {
+    const short = firingFacts({ dryingHold: { minutes: 19, toC: 129.9 } });
+    expect(judge(holdDrift, short)).toEqual(NOTHING);
+    expect(judge(holdDrift, dryingDrift(10)).outcome).toBe('found');
+  });
+
+  test('ends at the latest when the heat went off', () => {
+    // The boundary laid ten minutes into the cooling would move the middle of the hold.
+    const base = facts();
+    const legs = base.alignment!.legs.map((leg, i) =>
+      i === 4 ? { ...leg, actual: { ...leg.actual!, endSeconds: seconds(680 * 60) } } : leg,
+    );
+    const laidLate = { ...base, alignment: { ...base.alignment!, legs } };
+    expect(judge(holdDrift, laidLate)).toEqual(NOTHING);
+    expect(judge(holdDrift, withTrace(laidLate, { offSeconds: null })).outcome).toBe('found');
   });
 
   test('is to be acted on at the top where the heat-work missed its cone', () => {
@@ -88,6 +107,11 @@ describe('cannot be judged', () => {
       topHold: { toC: 1190 },
     });
     expect(judge(holdDrift, unreached)).toEqual(inapplicable('no-hold'));
+  });
+
+  test('where the holds are shorter than their ends are certain', () => {
+    const brief = firingFacts({ dryingHold: { minutes: 9 }, topHold: { minutes: 9 } });
+    expect(judge(holdDrift, brief)).toEqual(inapplicable('no-hold'));
   });
 
   test('where too few readings fall into the holds', () => {

@@ -27,6 +27,7 @@ describe('a fast ramp', () => {
     [195 - 8.1, 'note'],
     [195 - 9.9, 'note'],
     [195 - 10.1, 'watch'],
+    [195 - 20, 'watch'],
     // Half as fast again: 195 °C at 90 °C/h take 130 min.
     [130.2, 'watch'],
     [129.8, 'act'],
@@ -40,12 +41,27 @@ describe('a fast ramp', () => {
     expect(onlyFinding(rampFast, lastRamp(180)).severity).toBe('watch');
   });
 
-  test('that makes up for ground lost before is a note', () => {
+  test('that makes up for temperature lost before is a note', () => {
     // From 920 the last ramp has 295 °C to go: in its planned 195 min that is 91 °C/h.
     const catchingUp = firingFacts({ middleRamp: { toC: 920, verdict: 'not-reached' } });
     const finding = onlyFinding(rampFast, catchingUp);
     expect(finding.severity).toBe('note');
     expect(finding.figures.achievedCPerHour).toBeCloseTo(90.8, 1);
+  });
+
+  test('that makes up for time lost before is a note, and one that overtakes the plan is not', () => {
+    const behind = (lastMinutes: number) =>
+      firingFacts({ middleRamp: { minutes: 420 }, lastRamp: { minutes: lastMinutes } });
+    // An hour late into a ramp of 195 min: in 135 it is on the plan again.
+    expect(onlyFinding(rampFast, behind(135)).severity).toBe('note');
+    expect(onlyFinding(rampFast, behind(120)).severity).toBe('note');
+    expect(onlyFinding(rampFast, behind(60)).severity).toBe('act');
+  });
+
+  test('of a twentieth and less stays a note, however early', () => {
+    // The middle ramp of 900 °C is due in 360 min.
+    const { findings } = judge(rampFast, firingFacts({ middleRamp: { minutes: 345 } }));
+    expect(findings[0]?.severity).toBe('note');
   });
 
   test('asks for no action on an alignment of little confidence', () => {
