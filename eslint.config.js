@@ -98,7 +98,10 @@ const typed = {
     { considerDefaultExhaustiveForUnions: true },
   ],
   '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
-  '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+  '@typescript-eslint/no-confusing-void-expression': [
+    'error',
+    { ignoreArrowShorthand: true, ignoreVoidReturningFunctions: true },
+  ],
   // The tightest loops read typed arrays, whose reads inside the bounds are never undefined.
   '@typescript-eslint/no-non-null-assertion': 'off',
   '@typescript-eslint/no-confusing-non-null-assertion': 'off',
