@@ -5,7 +5,7 @@ import type { Laying, LayingTables } from './lay.ts';
  * A leg that departs from its plan by this much cost agrees with it by 1/e. A followed leg costs 1
  * to 5, one that the kiln could not follow about 10, a wrong rate or a missed target 20 and more.
  */
-const AGREEMENT_SCALE = 15;
+const AGREEMENT_SCALE = 20;
 
 /** The share of the recorded legs' time that looks like the legs it was taken for. */
 const agreement = (grid: Grid, tables: LayingTables, laying: Laying): number => {

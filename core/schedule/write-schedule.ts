@@ -30,7 +30,7 @@ export const writeJsonSchedule = (schedule: Schedule, unit: TemperatureUnit): st
 export const writeCsvSchedule = (schedule: Schedule, unit: TemperatureUnit): string => {
   const isTimed = schedule.segments.some((segment) => segment.minutes !== null);
   const heading = [
-    `# name: ${schedule.name.replace(/\s+/g, ' ')}`,
+    `# name: ${schedule.name.replace(/[\r\n]+/g, ' ')}`,
     `# unit: ${unit}`,
     ...(schedule.cone === null ? [] : [`# cone: ${schedule.cone}`]),
     `rate_per_hour,${isTimed ? 'minutes,' : ''}target,hold_minutes`,

@@ -22,12 +22,8 @@ describe('how long a schedule takes', () => {
 
   it('adds up a medium cone 04 bisque in °F from 70 °F', () => {
     const csv =
-      '# unit: F\nrate_per_hour,target\n250,250\n300,1100\n200,1700\n108,1945\n1,1945\n'.replace(
-        '\n1,1945\n',
-        '\n',
-      );
-    // 15 minutes of hold belong to the last segment.
-    expect(durationHours(csv, fromFahrenheit(70)) + 0.25).toBeCloseTo(9.07, 2);
+      '# unit: F\nrate_per_hour,target,hold_minutes\n250,250,\n300,1100,\n200,1700,\n108,1945,15\n';
+    expect(durationHours(csv, fromFahrenheit(70))).toBeCloseTo(9.07, 2);
   });
 
   it('adds up a cone 6 glaze with slow cooling in °C from 25 °C', () => {
