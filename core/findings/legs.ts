@@ -67,6 +67,10 @@ export const topC = (schedule: Schedule): number =>
 export const isTop = (schedule: Schedule, segment: number): boolean =>
   (schedule.segments[segment]?.targetC ?? -Infinity) > topC(schedule) - 1;
 
+/** Whether a segment comes after the last that goes to the schedule's hottest target. */
+export const isAfterPeak = (schedule: Schedule, segment: number): boolean =>
+  segment > schedule.segments.findLastIndex((_, i) => isTop(schedule, i));
+
 /** The stretch of the record in which a leg ran, marked at its middle temperature. */
 export const evidenceOf = (course: Course): Evidence => ({
   fromSeconds: course.startSeconds,

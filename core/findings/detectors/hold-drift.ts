@@ -5,7 +5,7 @@ import { lowerBound } from '../../trace/search.ts';
 import { median, quantile } from '../../trace/statistics.ts';
 import { celsius, SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
-import { isTop, type Course } from '../legs.ts';
+import { isTop, lengthMinutes, type Course } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -27,9 +27,9 @@ const END_SECONDS = 6 * SECONDS_PER_MINUTE;
 /** … but a short hold loses no more than this share at either end. */
 const END_SHARE = 0.25;
 /** A shorter hold may be taken for its neighbours, and their temperatures for its own (chosen). */
-const SHORTEST_SECONDS = 10 * SECONDS_PER_MINUTE;
+const SHORTEST_MINUTES = 10;
 /** A hold shorter than this has no time to wander (chosen). */
-const SHORTEST_WANDER_SECONDS = 20 * SECONDS_PER_MINUTE;
+const SHORTEST_WANDER_MINUTES = 20;
 /** Fewer readings than this say nothing about a hold's level (chosen). */
 const FEWEST_READINGS = 5;
 
@@ -53,7 +53,7 @@ const readingsOf = ({ atSeconds, smoothC, summary }: Trace, course: Course): Flo
 };
 
 const wanderOf = (readings: Float64Array, course: Course): number | null =>
-  course.endSeconds - course.startSeconds < SHORTEST_WANDER_SECONDS
+  lengthMinutes(course) < SHORTEST_WANDER_MINUTES
     ? null
     : quantile(readings, 0.95) - quantile(readings, 0.05);
 
@@ -65,7 +65,8 @@ const measured = (leg: AlignedLeg, alignment: Alignment, samples: Trace): Hold[]
   // Where the kiln never arrived, the climb is to blame and peak-not-reached speaks of it.
   if (segment === null || kind !== 'hold' || actual === null) return [];
   if (isUnreached(alignment, segment)) return [];
-  if (actual.endSeconds - actual.startSeconds < SHORTEST_SECONDS) return [];
+  if (lengthMinutes(actual) < SHORTEST_MINUTES || lengthMinutes(planned) < SHORTEST_MINUTES)
+    return [];
   const readings = readingsOf(samples, actual);
   if (readings.length < FEWEST_READINGS) return [];
   return [

@@ -1,8 +1,9 @@
 import type { AlignedLeg, Alignment } from '../../model/document.ts';
 import type { Evidence, Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
+import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
-import { isTop, lengthMinutes } from '../legs.ts';
+import { isAfterPeak, isTop, lengthMinutes } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 import { minutesAtLevel } from '../time-at-level.ts';
@@ -21,12 +22,20 @@ interface Limit {
 const WATCH: Limit = { shortPercent: 20, leastMinutes: 2, shortMinutes: 3 };
 /** Chosen: a little before what is watched, so that an estimate just inside it is still told. */
 const NOTE: Limit = { shortPercent: 15, leastMinutes: 1.5, shortMinutes: 2.5 };
-/** Chosen: a twentieth off a hold moves its heat-work by a twentieth, which no cone shows. */
-const SLIGHT_PERCENT = 5;
+/** Chosen: a tenth off a hold moves its heat-work by a tenth, which no cone shows. */
+const SLIGHT_PERCENT = 10;
+/**
+ * Chosen: after the peak the controller waits for the kiln to fall, so that the hold is entered
+ * late as a rule, and what grows there does so over tens of degrees (1025–800 °C by the reference).
+ */
+const AFTER_PEAK_PERCENT = 50;
+/** Chosen: either end of a hold lies between two readings. */
+const SEEN_READINGS = 1.5;
 
 /**
- * Within this of its level the record counts as holding (chosen: at cone 6, E about
- * 700 kJ/mol by the reference, 3 °C less slow the heat-work by a tenth), or within three times the noise or the rounding where that is more.
+ * Within this of its level the record counts as holding (chosen: at cone 6, E about 700 kJ/mol
+ * by the reference, 3 °C less slow the heat-work by a tenth), or within three times the noise or
+ * the rounding where that is more.
  */
 const LEVEL_TOLERANCE_C = 3;
 
@@ -73,20 +82,29 @@ const holdsOf = (alignment: Alignment, samples: Trace): Held[] =>
     };
   });
 
-const isBeyond = (limit: Limit, shortMinutes: number, shortPercent: number): boolean =>
+interface Shortage {
+  readonly shortMinutes: number;
+  readonly shortPercent: number;
+}
+
+const isBeyond = (limit: Limit, { shortMinutes, shortPercent }: Shortage): boolean =>
   shortMinutes >= limit.shortMinutes ||
   (shortPercent >= limit.shortPercent && shortMinutes >= limit.leastMinutes);
 
+interface Setting {
+  readonly afterPeak: boolean;
+  readonly intervalMinutes: number;
+  /** The hold is the top's, and the heat-work missed its cone. */
+  readonly costHeatWork: boolean;
+}
+
 /** `act` where a short hold at the top came with heat-work that missed its cone. */
-const severityOf = (
-  shortMinutes: number,
-  shortPercent: number,
-  costHeatWork: boolean,
-): Severity | null => {
-  if (!isBeyond(NOTE, shortMinutes, shortPercent)) return null;
-  const isSlight = shortPercent < SLIGHT_PERCENT;
-  if (!isBeyond(WATCH, shortMinutes, shortPercent) || isSlight) return 'note';
-  return costHeatWork ? 'act' : 'watch';
+const severityOf = (short: Shortage, setting: Setting): Severity | null => {
+  if (!isBeyond(NOTE, short)) return null;
+  const leastPercent = setting.afterPeak ? AFTER_PEAK_PERCENT : SLIGHT_PERCENT;
+  const isSeen = short.shortMinutes > SEEN_READINGS * setting.intervalMinutes;
+  if (!isBeyond(WATCH, short) || short.shortPercent < leastPercent || !isSeen) return 'note';
+  return setting.costHeatWork ? 'act' : 'watch';
 };
 
 /** Did a hold end before its time, though the kiln had arrived? */
@@ -97,25 +115,22 @@ export const holdShort = defineScheduleDetector({
   detect: ({ schedule, alignment, samples, heatWork }) => {
     const holds = holdsOf(alignment, samples);
     if (holds.length === 0) return notApplicable('no-hold');
-    const drafts = holds.flatMap((hold): Draft[] => {
-      const { segment, plannedMinutes, evidence } = hold;
-      const shortMinutes = plannedMinutes - hold.heldMinutes;
-      const shortPercent = (100 * shortMinutes) / plannedMinutes;
-      const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
-      const severity = severityOf(shortMinutes, shortPercent, costHeatWork);
+    const intervalMinutes = samples.summary.medianIntervalSeconds / SECONDS_PER_MINUTE;
+    const drafts = holds.flatMap(({ segment, evidence, ...times }): Draft[] => {
+      const shortMinutes = times.plannedMinutes - times.heldMinutes;
+      const short = { shortMinutes, shortPercent: (100 * shortMinutes) / times.plannedMinutes };
+      const severity = severityOf(short, {
+        afterPeak: isAfterPeak(schedule, segment),
+        intervalMinutes,
+        costHeatWork: isTop(schedule, segment) && certainlyMissed(heatWork),
+      });
       if (severity === null) return [];
       const limit = severity === 'note' ? NOTE : WATCH;
       return [
         {
           severity,
           evidence: [evidence],
-          figures: {
-            segment,
-            plannedMinutes,
-            heldMinutes: hold.heldMinutes,
-            shortMinutes,
-            shortPercent,
-          },
+          figures: { segment, ...times, ...short },
           thresholds: { shortPercent: limit.shortPercent, shortMinutes: limit.shortMinutes },
           instead: ['ended-early', 'power-interrupted', 'ramp-slow', 'schedule-suspect'],
         },

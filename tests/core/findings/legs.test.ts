@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   endUncertaintyMinutes,
   evidenceOf,
+  isAfterPeak,
   isTop,
   lengthMinutes,
   ratedClimbs,
@@ -86,6 +87,7 @@ test('the top of a schedule is its hottest target, wherever it stands', () => {
     false,
     false,
   ]);
+  expect([1, 2, 3].map((segment) => isAfterPeak(cooled, segment))).toEqual([false, false, true]);
 });
 
 test('a leg is shown over its whole course, at its middle temperature', () => {

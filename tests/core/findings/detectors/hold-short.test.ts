@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { holdShort } from '../../../../core/findings/detectors/hold-short.ts';
 import type { Alignment } from '../../../../core/model/document.ts';
-import { seconds } from '../../../../core/units.ts';
+import { celsius, seconds } from '../../../../core/units.ts';
 import {
   SCHEDULE,
   facts,
   firingFacts,
   heatWorkAt,
   withConfidence,
+  withTrace,
   withoutSchedule,
 } from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
@@ -31,6 +32,8 @@ describe('a short hold', () => {
   test.each([
     ['ofDrying', 27.6, null],
     ['ofDrying', 27.4, 'note'],
+    // Beyond three minutes, but less than a tenth of 30 stays a note until then.
+    ['ofDrying', 27.1, 'note'],
     ['ofDrying', 26.9, 'watch'],
     // 15 % of 15 min are 2.25 min, 20 % are 3 min.
     ['ofTop', 12.8, null],
@@ -42,13 +45,43 @@ describe('a short hold', () => {
   });
 
   test('of a few minutes off a long hold is a note', () => {
-    // 4 of 100 min: beyond the three minutes, and less than a twentieth.
+    // 4 of 100 min: beyond the three minutes, and less than a tenth.
     const base = firingFacts({ dryingHold: { minutes: 96 } });
     const legs = base.alignment!.legs.map((leg, i) =>
       i === 1 ? { ...leg, planned: { ...leg.planned, endSeconds: seconds((60 + 100) * 60) } } : leg,
     );
     const slight = { ...base, alignment: { ...base.alignment!, legs } };
     expect(onlyFinding(holdShort, slight).severity).toBe('note');
+  });
+
+  test('that the readings are too far apart to see is a note', () => {
+    // 3.5 min short in readings 3 min apart: within one and a half of them.
+    const coarse = withTrace(topHold(11.5), { medianIntervalSeconds: seconds(180) });
+    expect(onlyFinding(holdShort, coarse).severity).toBe('note');
+    expect(onlyFinding(holdShort, topHold(11.5)).severity).toBe('watch');
+  });
+
+  test('after the peak is watched from half its time on', () => {
+    const after = (minutes: number) => {
+      const base = firingFacts({ dryingHold: { minutes } });
+      // The same hold, of a schedule whose hottest target came before it.
+      const segments = SCHEDULE.segments.map((own, i) => ({
+        ...own,
+        targetC: celsius(i === 0 ? 120 : 100),
+      }));
+      const first = { ...segments[0]!, targetC: celsius(1300) };
+      const legs = base.alignment!.legs.map((leg) => ({
+        ...leg,
+        segment: leg.segment === null ? null : leg.segment + 1,
+      }));
+      return {
+        ...base,
+        schedule: { ...SCHEDULE, segments: [first, ...segments] },
+        alignment: { ...base.alignment!, legs },
+      };
+    };
+    expect(judge(holdShort, after(15.5)).findings[0]?.severity).toBe('note');
+    expect(judge(holdShort, after(14)).findings[0]?.severity).toBe('watch');
   });
 
   test('is to be acted on where the top’s went with missed heat-work', () => {
