@@ -73,9 +73,9 @@ export class Controller {
 
   #follow(programme: Programme, atSeconds: number, stepSeconds: number, readingC: number): void {
     if (programme.done) return;
-    programme.advance(atSeconds, stepSeconds, readingC);
+    const over = programme.advance(atSeconds, stepSeconds, readingC);
     const limitSeconds = (this.#plan.limitMinutes ?? Infinity) * 60;
-    if (programme.done) this.#end('complete', atSeconds);
+    if (over) this.#end('complete', atSeconds);
     else if (atSeconds - this.#startSeconds >= limitSeconds) this.#end('timed-out', atSeconds);
     else {
       const seenC = readingC + NOISE_C * this.#random.normal();

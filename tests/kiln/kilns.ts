@@ -49,7 +49,7 @@ const MIDDLING: ChamberPlan = {
 };
 
 const scaled = (factor: number, heightM: number): ChamberPlan => {
-  const grown = Object.entries(MIDDLING).map(([name, value]) => [
+  const grown = (Object.entries(MIDDLING) as [keyof ChamberPlan, number][]).map(([name, value]) => [
     name,
     name.endsWith('M2') ? value * factor : value,
   ]);

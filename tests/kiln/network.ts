@@ -1,5 +1,5 @@
 import { STEFAN_BOLTZMANN } from './physics.ts';
-import { Wall } from './wall.ts';
+import type { Wall } from './wall.ts';
 
 /** A body at one temperature. */
 export interface NodePlan {

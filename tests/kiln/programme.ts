@@ -44,6 +44,8 @@ export class Programme {
   /** How far the kiln may be behind before the ramp is held back; null: it never is. */
   readonly #waitBandC: number | null;
   #index = 0;
+  /** How long this leg's clock stood still for want of power. */
+  #pausedSeconds = 0;
   #ramp: OpenLeg;
   #leg: OpenLeg;
 
@@ -69,23 +71,28 @@ export class Programme {
     return this.#index + (this.#leg.kind === 'hold' || this.done ? 1 : 0);
   }
 
-  /** Moves on by a step that ends at `atSeconds`. */
-  advance(atSeconds: number, stepSeconds: number, readingC: number): void {
-    if (this.done) return;
+  /**
+   * Moves on by a step that ends at `atSeconds`.
+   * @returns whether the programme is over
+   */
+  advance(atSeconds: number, stepSeconds: number, readingC: number): boolean {
+    if (this.done) return true;
     if (this.#ramp.arrivalSeconds === null && this.#arrived(readingC)) {
       this.#ramp.arrivalSeconds = atSeconds;
     }
     if (this.#leg.kind === 'ramp') {
       if (this.#moveSetpoint(stepSeconds, readingC)) this.#endLeg(atSeconds);
     } else {
-      const segment = this.#segments[this.#index]!;
-      if (atSeconds - this.#leg.startSeconds > segment.holdSeconds - 1e-6) this.#endLeg(atSeconds);
+      const { holdSeconds } = this.#segments[this.#index]!;
+      const heldSeconds = atSeconds - this.#leg.startSeconds - this.#pausedSeconds;
+      if (heldSeconds > holdSeconds - 1e-6) this.#endLeg(atSeconds);
     }
+    return this.done;
   }
 
   /** Power is back after `awaySeconds`: a ramp goes on from the reading, a hold for its rest. */
   resume(awaySeconds: number, readingC: number): void {
-    if (this.#leg.kind === 'hold') this.#leg.startSeconds += awaySeconds;
+    if (this.#leg.kind === 'hold') this.#pausedSeconds += awaySeconds;
     else this.setpointC = readingC;
   }
 
@@ -109,7 +116,6 @@ export class Programme {
   /** @returns whether the ramp is over */
   #moveSetpoint(stepSeconds: number, readingC: number): boolean {
     const { pace, targetC } = this.#segments[this.#index]!;
-    this.rampCPerHour = 0;
     if (pace === 'full') {
       this.setpointC = targetC;
       this.heatOff = !this.#upwards;
@@ -120,19 +126,16 @@ export class Programme {
       'minutes' in pace
         ? (Math.abs(targetC - this.#ramp.startC) * 60) / pace.minutes
         : pace.rateCPerHour;
-    const leftC = sign * (targetC - this.setpointC);
-    const moveC = Math.min(leftC, (rateCPerHour * stepSeconds) / 3600);
-    const behindC = sign * (this.setpointC - readingC);
-    const waiting = this.#waitBandC !== null && behindC > this.#waitBandC;
-    if (waiting || moveC < leftC) {
-      // While it waits, the controller still asks for the power that the ramp takes.
-      this.rampCPerHour = sign * rateCPerHour;
-      if (waiting) this.waitedSeconds += stepSeconds;
-      else this.setpointC += sign * moveC;
+    // Until the ramp is over, the controller asks for the power that it takes, waiting or not.
+    this.rampCPerHour = sign * rateCPerHour;
+    if (this.#waitBandC !== null && sign * (this.setpointC - readingC) > this.#waitBandC) {
+      this.waitedSeconds += stepSeconds;
       return false;
     }
-    this.setpointC = targetC;
-    return this.#waitBandC === null || this.#arrived(readingC);
+    const leftC = sign * (targetC - this.setpointC);
+    const moveC = (rateCPerHour * stepSeconds) / 3600;
+    this.setpointC = moveC < leftC ? this.setpointC + sign * moveC : targetC;
+    return moveC >= leftC && (this.#waitBandC === null || this.#arrived(readingC));
   }
 
   #endLeg(atSeconds: number): void {
@@ -140,6 +143,7 @@ export class Programme {
     this.#leg.complete = true;
     this.rampCPerHour = 0;
     this.heatOff = false;
+    this.#pausedSeconds = 0;
     if (this.#leg.kind === 'ramp' && this.#segments[this.#index]!.holdSeconds > 0) {
       this.#leg = this.#open('hold', atSeconds);
       return;
