@@ -39,8 +39,20 @@ const planFor = (
   return { start: anchored, legs: intendedLegs(schedule, anchored, freeDuration) };
 };
 
-const alignedLeg = (planned: IntendedLeg, actual: Course | null, noiseC: number): AlignedLeg => {
+/** A hold as short as this, in share and in time, is a kiln turning round, not a hold (chosen). */
+const NO_HOLD_SHARE = 0.2;
+const NO_HOLD_SECONDS = 180;
+
+const happened = (planned: IntendedLeg, actual: Course | null): Course | null => {
+  if (actual === null || planned.kind !== 'hold') return actual;
+  const lasted = actual.endSeconds - actual.startSeconds;
+  const share = lasted / (planned.endSeconds - planned.startSeconds);
+  return share < NO_HOLD_SHARE && lasted < NO_HOLD_SECONDS ? null : actual;
+};
+
+const alignedLeg = (planned: IntendedLeg, found: Course | null, noiseC: number): AlignedLeg => {
   const { segment, kind, ...course } = planned;
+  const actual = happened(planned, found);
   return { segment, kind, planned: course, actual, verdict: verdictOf(planned, actual, noiseC) };
 };
 

@@ -1,11 +1,13 @@
 import type { Trace } from '../model/trace.ts';
 import type { IntendedLeg, IntendedStart } from '../schedule/intended-curve.ts';
 import type { Course } from '../trace/course.ts';
-import { interpolate } from '../trace/search.ts';
+import { lowerBound } from '../trace/search.ts';
 import { celsius, seconds } from '../units.ts';
 
 /** Where a kiln is taken to have started when the log begins hot and does not show it (chosen). */
 const ROOM_C = celsius(20);
+/** The rest whose mean is the starting temperature (chosen). */
+const REST_SECONDS = 600;
 
 /**
  * Where the plan is laid: at the moment heating begins, from the temperature the kiln had then. For
@@ -14,8 +16,15 @@ const ROOM_C = celsius(20);
 export const startOfPlan = (trace: Trace): IntendedStart => {
   const { startSeconds } = trace.summary;
   if (startSeconds === null) return { atSeconds: seconds(0), celsius: ROOM_C };
-  const startC = interpolate(trace.atSeconds, trace.smoothC, startSeconds);
-  return { atSeconds: startSeconds, celsius: celsius(startC) };
+  return { atSeconds: startSeconds, celsius: celsius(restBefore(trace, startSeconds)) };
+};
+
+/** What the couple read before heating began: the mean over its last minutes at rest. */
+const restBefore = (trace: Trace, startSeconds: number): number => {
+  const to = Math.max(1, lowerBound(trace.atSeconds, startSeconds + 1e-6));
+  const from = Math.min(to - 1, lowerBound(trace.atSeconds, startSeconds - REST_SECONDS));
+  const rest = trace.celsius.subarray(from, to);
+  return rest.reduce((sum, value) => sum + value, 0) / rest.length;
 };
 
 /**

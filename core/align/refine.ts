@@ -30,7 +30,7 @@ const boundaryPoints = (laying: Laying): number[] => {
 /** A target further than this from where a leg was laid to end was not reached. */
 const NEAR_TARGET_C = 15;
 /** A kiln that cannot follow has arrived when it is this near its target, or within its noise. */
-const ARRIVED_C = 2;
+const ARRIVED_C = 1;
 /** A leg whose last stretch runs slower than this share of its plan is one the kiln cannot follow. */
 const FOLLOWED_SHARE = 0.85;
 const LAST_STRETCH_SECONDS = 1200;

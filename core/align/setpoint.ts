@@ -8,7 +8,10 @@ const FEWEST_SHARE = 0.5;
 /** A corner further from a boundary than this belongs to something else (chosen). */
 const SAME_CORNER_SECONDS = 900;
 
-/** The moments at which the logged setpoint changes its course; null without a usable setpoint. */
+/**
+ * The moments at which the logged setpoint appears, changes its course and goes; null without a
+ * usable setpoint.
+ */
 export const setpointCorners = (trace: Trace): number[] | null => {
   const { setpointC, atSeconds } = trace;
   if (setpointC === null) return null;
@@ -18,7 +21,8 @@ export const setpointCorners = (trace: Trace): number[] | null => {
   const values = setpointC.filter((value) => Number.isFinite(value));
   const slopes = localSlopes(times, values, 0, trace.summary.medianIntervalSeconds);
   const legs = findLegs({ atSeconds: times, celsius: values, noiseC: 0, ...slopes });
-  return legs.slice(1).map((leg) => leg.startSeconds);
+  const lastSeconds = times[times.length - 1]!;
+  return [...legs.map((leg) => leg.startSeconds), seconds(lastSeconds)];
 };
 
 export interface Snapped {

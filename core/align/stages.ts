@@ -10,8 +10,10 @@ import { capped, tempered } from './penalties.ts';
 
 /** A kiln that follows arrives within a few degrees of a target. */
 const ARRIVAL_C = 3;
-/** Past this a target was just not reached, and by how much hardly matters. */
+/** Past this a target was just not reached, and by how much hardly matters … */
 const NOT_REACHED_KNEE = 25;
+/** … and at last not at all: a firing may stop anywhere. */
+const NOT_REACHED_AT_MOST = 45;
 /** A followed ramp keeps its rate within a few per cent; a kiln that cannot follow is slower. */
 const SLOW_SHARE = 0.25;
 const SLOW_AT_MOST = 8;
@@ -30,7 +32,7 @@ const LEVEL_AT_MOST = 40;
 const SKIPPED = 22;
 /** A log that begins hot never shows the legs below its first reading. */
 const SKIPPED_BEFORE_LOG = 1;
-const INTERRUPTION_KNEE = 60;
+const INTERRUPTION_KNEE = 25;
 
 export interface Stage {
   /** The cost of the leg lasting from point `from` to point `to` (`from < to`). */
@@ -61,7 +63,7 @@ const shapeCost = (grid: Grid, from: number, to: number): number => {
 };
 
 const arrivalCost = (shortC: number): number =>
-  tempered(0.5 * (shortC / ARRIVAL_C) ** 2, NOT_REACHED_KNEE);
+  Math.min(tempered(0.5 * (shortC / ARRIVAL_C) ** 2, NOT_REACHED_KNEE), NOT_REACHED_AT_MOST);
 
 const rateCost = (actual: number, planned: number): number => {
   // A kiln that goes the wrong way is as wrong as can be.
@@ -161,6 +163,9 @@ export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[]): Stage[] =>
       : movingStage(grid, leg, legs[k + 1]?.kind === 'hold'),
   );
 
+/** A kiln that climbs is not at rest: dearer than any arrangement of legs (chosen). */
+const CLIMBED_AT_REST = 1000;
+
 /** Time before the programme: the kiln rests, or cools from an earlier firing, but does not climb. */
 export const idleCost = (grid: Grid): Float64Array => {
   const costs = new Float64Array(grid.celsius.length);
@@ -170,7 +175,9 @@ export const idleCost = (grid: Grid): Float64Array => {
     // Nothing is said against resting until heating was seen to begin; every minute after it is.
     const late = Math.max(0, grid.atSeconds[i]! - grid.atSeconds[grid.start]!) / 600;
     costs[i] =
-      capped(Math.max(0, grid.celsius[i]! - lowest - 2), 2, 80) + late + (late > 0 ? 3 : 0);
+      capped(Math.max(0, grid.celsius[i]! - lowest - 2), 2, CLIMBED_AT_REST) +
+      late +
+      (late > 0 ? 3 : 0);
   }
   return costs;
 };
@@ -181,6 +188,9 @@ const UNNATURAL_POINT = 3;
 /** Cooling rates are taken over this many points, within twice their error. */
 const RATE_POINTS = 8;
 const RATE_ERRORS = 2;
+/** Cooling that has not fallen this far before the record ends was hardly seen to begin (chosen). */
+const SURE_FALL_C = 20;
+const UNSEEN_COOLING = 10;
 
 /** How fast the course falls from each point on, over a few points, and that rate's error. */
 const fallFrom = (grid: Grid, i: number): { rate: number; error: number } => {
@@ -197,7 +207,8 @@ const fallFrom = (grid: Grid, i: number): { rate: number; error: number } => {
  * fastest where it is hottest, so a flat or slow stretch before a faster one is held against it.
  */
 export const naturalCoolingCost = (grid: Grid): Float64Array => {
-  const count = grid.celsius.length;
+  const { celsius } = grid;
+  const count = celsius.length;
   const costs = new Float64Array(count);
   let fastestLater = 0;
   for (let i = count - 2; i >= 0; i--) {
@@ -209,5 +220,9 @@ export const naturalCoolingCost = (grid: Grid): Float64Array => {
     costs[i] = costs[i + 1]! + grid.pointWeight * unnatural;
     fastestLater = Math.max(fastestLater, rate - allowed);
   }
-  return costs;
+  const lastC = celsius[count - 1]!;
+  return costs.map((cost, i) => {
+    const unseen = Math.max(0, 1 - (celsius[i]! - lastC) / SURE_FALL_C);
+    return cost + UNSEEN_COOLING * unseen;
+  });
 };

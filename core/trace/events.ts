@@ -16,6 +16,8 @@ const REST_SECONDS = 3600;
  */
 const ONSET_POWERS = [1, 1.25, 1.5, 1.75, 2] as const;
 const ONSET_POINTS = 160;
+/** A rest shorter than this at the head of a log is none: the log began with the firing (chosen). */
+const NO_REST_SECONDS = 150;
 
 /** Cooling is natural while it only slows down; a fall that grows by this factor is a new cause. */
 const FASTER_COOLING_FACTOR = 1.2;
@@ -92,7 +94,8 @@ export const findStart = (readings: Readings, noiseC: CelsiusDelta): Seconds | n
       onset = i;
     }
   }
-  return seconds(curve.atSeconds[onset]!);
+  const began = curve.atSeconds[onset]!;
+  return seconds(began - atSeconds[0]! < NO_REST_SECONDS ? atSeconds[0]! : began);
 };
 
 /**

@@ -1,31 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { findOff, findStart } from '../../../core/trace/events.ts';
 import type { TraceLeg } from '../../../core/model/trace.ts';
-import { celsius, celsiusPerHour, seconds } from '../../../core/units.ts';
+import { celsius, celsiusDelta, celsiusPerHour, seconds } from '../../../core/units.ts';
 
 const everyMinute = (count: number, at: (minute: number) => number) => ({
   atSeconds: Float64Array.from({ length: count }, (_, i) => 60 * i),
-  smoothC: Float64Array.from({ length: count }, (_, i) => at(i)),
-  noiseC: 0.3,
+  celsius: Float64Array.from({ length: count }, (_, i) => at(i)),
 });
+
+const startOf = (readings: ReturnType<typeof everyMinute>) =>
+  findStart(readings, celsiusDelta(0.3));
 
 describe('the start of heating', () => {
   it('after an hour at rest is found within two minutes', () => {
-    const start = findStart(everyMinute(400, (minute) => 20 + Math.max(0, minute - 60) * 2));
+    const start = startOf(everyMinute(400, (minute) => 20 + Math.max(0, minute - 60) * 2));
     expect(Math.abs(start! - 3600)).toBeLessThanOrEqual(120);
   });
 
   it('of a log that begins with the firing is its first sample', () => {
-    expect(findStart(everyMinute(400, (minute) => 20 + 2.5 * minute))).toBe(0);
+    expect(startOf(everyMinute(400, (minute) => 20 + 2.5 * minute))).toBe(0);
   });
 
   it('cannot be told from a log that begins hot, or never warms', () => {
-    expect(findStart(everyMinute(100, (minute) => 300 + 2 * minute))).toBeNull();
-    expect(findStart(everyMinute(100, () => 21))).toBeNull();
+    expect(startOf(everyMinute(100, (minute) => 300 + 2 * minute))).toBeNull();
+    expect(startOf(everyMinute(100, () => 21))).toBeNull();
   });
 
   it('is not the warmth left by an earlier firing', () => {
-    const start = findStart(
+    const start = startOf(
       everyMinute(600, (minute) => (minute < 200 ? 55 - minute * 0.15 : 25 + (minute - 200) * 2)),
     );
     expect(Math.abs(start! - 12_000)).toBeLessThanOrEqual(240);

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { verdictOf } from '../../../core/align/verdicts.ts';
+import type { IntendedLeg } from '../../../core/schedule/intended-curve.ts';
+import type { Course } from '../../../core/trace/course.ts';
+import { celsius, celsiusPerHour, seconds } from '../../../core/units.ts';
+
+const HOUR = 3600;
+const ramp: IntendedLeg = {
+  segment: 0,
+  kind: 'ramp',
+  startSeconds: seconds(0),
+  endSeconds: seconds(2 * HOUR),
+  startC: celsius(900),
+  endC: celsius(1100),
+  rateCPerHour: celsiusPerHour(100),
+};
+const hold: IntendedLeg = {
+  ...ramp,
+  kind: 'hold',
+  startC: celsius(1100),
+  rateCPerHour: celsiusPerHour(0),
+};
+const course = (hours: number, endC: number): Course => ({
+  startSeconds: seconds(HOUR),
+  endSeconds: seconds(HOUR + hours * HOUR),
+  startC: celsius(900),
+  endC: celsius(endC),
+  rateCPerHour: celsiusPerHour((endC - 900) / hours),
+});
+
+describe('verdicts on a leg', () => {
+  it.each([
+    [ramp, course(2, 1100), 'as-planned'],
+    [ramp, course(2.1, 1098), 'as-planned'],
+    [ramp, course(2.4, 1100), 'slow'],
+    [ramp, course(1.6, 1100), 'fast'],
+    [ramp, course(2, 1080), 'not-reached'],
+    [ramp, null, 'missing'],
+    [hold, course(2, 1100), 'as-planned'],
+    [hold, course(1.5, 1100), 'short'],
+    [hold, course(3, 1100), 'long'],
+    [{ ...ramp, rateCPerHour: null }, course(9, 1100), 'as-planned'],
+    [
+      { ...ramp, kind: 'cooling', endC: celsius(700) } as IntendedLeg,
+      course(2, 740),
+      'not-reached',
+    ],
+  ] as const)('%#: %o', (planned, actual, verdict) => {
+    expect(verdictOf(planned, actual, 0.5)).toBe(verdict);
+  });
+
+  it('allow a noisy couple more', () => {
+    expect(verdictOf(ramp, course(2, 1090), 4)).toBe('as-planned');
+  });
+});
