@@ -126,6 +126,10 @@ export const coneKinetics = (coneType: ConeType): readonly ConeKinetics[] => {
   return made;
 };
 
+/** The rates that a cone type is charted at, in ascending order, in °C/h. */
+export const chartedRates = (coneType: ConeType): readonly number[] =>
+  TABLES[coneType].ratesCPerHour;
+
 /** The kinetics of one cone. */
 export const kineticsOf = (coneType: ConeType, cone: Cone): ConeKinetics =>
   coneKinetics(coneType)[CONES.indexOf(cone)]!;

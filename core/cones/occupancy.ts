@@ -103,7 +103,7 @@ export const temperatureAt = (curve: PiecewiseCurve, moment: number): number => 
 };
 
 /** The highest temperature among a curve's samples. */
-const topOf = (celsius: Float64Array): number => {
+export const topOf = (celsius: Float64Array): number => {
   let top = -Infinity;
   for (let i = 0; i < celsius.length; i += 1) if (celsius[i]! > top) top = celsius[i]!;
   return top;
@@ -111,16 +111,17 @@ const topOf = (celsius: Float64Array): number => {
 
 /**
  * Hours at temperature of a curve between two moments (its whole length unless told), counted down
- * to {@link COUNTED_BELOW_TOP_C} under the top of the whole curve.
+ * to {@link COUNTED_BELOW_TOP_C} under the top of the whole curve. A caller that asks for many
+ * stretches passes that top.
  */
 export const occupancyOf = (
   curve: PiecewiseCurve,
   fromSeconds = -Infinity,
   toSeconds = Infinity,
+  topC = topOf(curve.celsius),
 ): Occupancy => {
   const { atSeconds, celsius } = curve;
-  const top = topOf(celsius);
-  const bins = new Bins(top - COUNTED_BELOW_TOP_C, top);
+  const bins = new Bins(topC - COUNTED_BELOW_TOP_C, topC);
   const from = Math.max(fromSeconds, atSeconds[0]!);
   const to = Math.min(toSeconds, atSeconds.at(-1)!);
   if (!(to > from)) return bins.filled();
