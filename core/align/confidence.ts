@@ -18,7 +18,7 @@ const agreement = (grid: Grid, tables: LayingTables, laying: Laying): number => 
     // A leg that is missing between others weighs like an hour of disagreement, unless the record
     // could not have shown it.
     const isUnseen = leg === null && stage.skip(0) < 2;
-    const cost = leg === null ? Infinity : stage.cost(leg.from, leg.to);
+    const cost = leg === null ? Infinity : stage.disagreement(leg.from, leg.to);
     const span = leg === null ? (isUnseen ? 0 : 3600) : lasted;
     weight += span;
     agreeing += span * Math.exp(-cost / AGREEMENT_SCALE);

@@ -2,7 +2,7 @@ import type { Trace } from '../model/trace.ts';
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import { StretchFits } from '../trace/fits.ts';
 import { lowerBound } from '../trace/search.ts';
-import { averaged } from '../trace/thin.ts';
+import { averaged, type ThinCurve } from '../trace/thin.ts';
 
 /** The search lays legs on at most this many averaged points (chosen: 2–4 minutes of a firing). */
 const GRID_POINTS = 420;
@@ -54,6 +54,30 @@ const lastTellingSample = (trace: Trace, legs: readonly IntendedLeg[]): number =
   return Math.min(last, Math.max(warm, 0) + 1);
 };
 
+/**
+ * Puts points on straight lines across gaps, so that a leg can end within one. What the kiln did
+ * there is unknown; the straight line is the least that can be said.
+ */
+const bridged = (thin: ThinCurve): ThinCurve => {
+  const count = thin.atSeconds.length;
+  const spacing = (thin.atSeconds[count - 1]! - thin.atSeconds[0]!) / Math.max(1, GRID_POINTS);
+  const atSeconds: number[] = [];
+  const celsius: number[] = [];
+  for (let i = 0; i < count; i++) {
+    const steps =
+      i === 0
+        ? 1
+        : Math.max(1, Math.round((thin.atSeconds[i]! - thin.atSeconds[i - 1]!) / (2 * spacing)));
+    for (let k = 1; k <= steps; k++) {
+      const share = k / steps;
+      const from = Math.max(0, i - 1);
+      atSeconds.push(thin.atSeconds[from]! * (1 - share) + thin.atSeconds[i]! * share);
+      celsius.push(thin.celsius[from]! * (1 - share) + thin.celsius[i]! * share);
+    }
+  }
+  return { atSeconds: Float64Array.from(atSeconds), celsius: Float64Array.from(celsius) };
+};
+
 /** A bend is measured from this many points before to as many after. */
 export const KINK_REACH = 3;
 /** A kiln at full power, or cooling, bends no more than this over that reach (chosen). */
@@ -80,10 +104,12 @@ export const gridOf = (trace: Trace, legs: readonly IntendedLeg[]): Grid => {
   const startSeconds = trace.summary.startSeconds ?? 0;
   const first = Math.max(0, lowerBound(trace.atSeconds, startSeconds - LEAD_SECONDS));
   const last = lastTellingSample(trace, legs);
-  const thin = averaged(
-    trace.atSeconds.subarray(first, last + 1),
-    trace.celsius.subarray(first, last + 1),
-    GRID_POINTS,
+  const thin = bridged(
+    averaged(
+      trace.atSeconds.subarray(first, last + 1),
+      trace.celsius.subarray(first, last + 1),
+      GRID_POINTS,
+    ),
   );
   const count = thin.atSeconds.length;
   const spacing = (thin.atSeconds[count - 1]! - thin.atSeconds[0]!) / Math.max(1, count - 1);

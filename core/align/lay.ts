@@ -1,6 +1,7 @@
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import type { Grid } from './grid.ts';
-import { idleCost, naturalCoolingCost, stagesOf, type Stage } from './stages.ts';
+import { idleCost, naturalCoolingCost } from './outside.ts';
+import { stagesOf, type Stage } from './stages.ts';
 
 /** A firing that stops before its schedule does (chosen). */
 const STOPPED_EARLY = 12;

@@ -32,33 +32,40 @@ const secondsAbove = (trace: Trace, from: number, to: number, levelC: number): n
   return above;
 };
 
-/** The last leg of a stay at one target: the hold after a climb, or the climb itself at a peak. */
-const stayEnds = (legs: readonly AlignedLeg[], k: number): AlignedLeg | null => {
-  const next = legs[k + 1];
-  if (next === undefined) return legs[k]!;
-  if (next.kind === 'hold' && next.actual !== null) return next;
-  // A climb that goes straight on to a higher target cannot overshoot its own.
-  return next.kind === 'ramp' && next.actual !== null ? null : legs[k]!;
+/** A boundary may lie this far from where it was laid; a climb that follows is not an overshoot. */
+const BOUNDARY_SECONDS = 120;
+
+/**
+ * The moment until which a kiln that climbed to a target was to stay at it: the end of the hold, or
+ * of the fall that follows a peak. Null for a climb that goes straight on, which cannot overshoot.
+ */
+const stayEnds = (legs: readonly AlignedLeg[], k: number): number | null => {
+  const [climb, next, after] = [legs[k]!, legs[k + 1], legs[k + 2]];
+  const isHeld = next?.kind === 'hold' && next.actual !== null;
+  const stay = isHeld ? next : climb;
+  const following = isHeld ? after : next;
+  if (following?.kind === 'cooling') return following.actual?.endSeconds ?? null;
+  if (!isHeld) return following === undefined ? (climb.actual?.endSeconds ?? null) : null;
+  return following === undefined
+    ? stay.actual!.endSeconds
+    : stay.actual!.endSeconds - BOUNDARY_SECONDS;
 };
 
 /**
- * How far the kiln went past the target of each climb, from its arrival to the end of the hold; at a
- * peak without a hold, for as long as it stood above. Climbs that lead straight on are left out.
+ * How far the kiln went past the target of each climb before the programme went on; a fall that
+ * follows is looked at as well, since what is over then still shows. Climbs that lead straight on are
+ * left out.
  */
 export const findOvershoots = (trace: Trace, legs: readonly AlignedLeg[]): Overshoot[] => {
   const settlingC = Math.max(SETTLING_C, SETTLING_SIGMAS * trace.summary.noiseC);
   return legs.flatMap((leg, k) => {
-    const stay = stayEnds(legs, k);
     if (leg.kind !== 'ramp' || leg.segment === null || leg.actual === null) return [];
-    if (stay?.actual == null) return [];
+    const endSeconds = stayEnds(legs, k);
+    if (endSeconds === null) return [];
     const targetC = leg.planned.endC;
     const from = lowerBound(trace.atSeconds, leg.actual.startSeconds);
-    const peakEnd = trace.celsius.length;
-    const holdEnd = lowerBound(trace.atSeconds, stay.actual.endSeconds);
-    let to = Math.min(peakEnd, holdEnd + 1);
-    // What is over at the end of the stay belongs to it for as long as it lasts.
-    while (to < peakEnd && trace.celsius[to]! > targetC + settlingC) to++;
-    const highest = highestSustained(trace, from, Math.min(peakEnd, to + 1));
+    const to = lowerBound(trace.atSeconds, endSeconds + 1);
+    const highest = highestSustained(trace, from, to);
     const over = highest.celsius - targetC;
     if (!(over > settlingC)) return [];
     return [

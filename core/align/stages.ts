@@ -1,4 +1,3 @@
-import { SECONDS_PER_HOUR } from '../units.ts';
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import { KINK_REACH, type Grid } from './grid.ts';
 import { capped, tempered } from './penalties.ts';
@@ -39,7 +38,15 @@ export interface Stage {
   cost(from: number, to: number): number;
   /** The cost of the leg not happening, at point `at`. */
   skip(at: number): number;
+  /**
+   * How far a laid leg departs from what was meant, in the same units: as its cost, but that an
+   * interruption counts once, however long, since it makes no other leg of it.
+   */
+  disagreement(from: number, to: number): number;
 }
+
+/** What an interrupted leg's shape is at most held against it when agreement is asked for. */
+const INTERRUPTED = 20;
 
 /** To call a leg one that the kiln could not follow costs something. */
 const LIMITED = 3;
@@ -103,22 +110,27 @@ const creepBegins = (grid: Grid, levelC: number): Int32Array => {
 const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean): Stage => {
   const direction = leg.kind === 'ramp' ? 1 : -1;
   const begins = creepBegins(grid, leg.endC);
-  const courseCost = (from: number, to: number): number => {
+  const paceCost = (from: number, to: number): number => {
     const slope = direction * slopeBetween(grid, from, to);
-    if (leg.rateCPerHour !== null) {
-      return rateCost(slope, direction * leg.rateCPerHour) + shapeCost(grid, from, to);
-    }
-    return (slope > 0 ? 0 : FAST_AT_MOST) + shapeCost(grid, from, to);
+    if (leg.rateCPerHour !== null) return rateCost(slope, direction * leg.rateCPerHour);
+    return slope > 0 ? 0 : FAST_AT_MOST;
+  };
+  const courseCost = (from: number, to: number): number =>
+    paceCost(from, to) + shapeCost(grid, from, to);
+  const cost = (from: number, to: number): number => {
+    const arrival = arrivalCost(grid.celsius[to]! - leg.endC);
+    const plain = courseCost(from, to);
+    const near = Math.max(begins[to]!, from + 1);
+    if (holds || near >= to || plain <= CREEP) return arrival + plain;
+    const minutes = (grid.atSeconds[to]! - grid.atSeconds[near]!) / 60;
+    const crept = CREEP + CREEP_PER_MINUTE * minutes;
+    return arrival + (crept >= plain ? plain : Math.min(plain, crept + courseCost(from, near)));
   };
   return {
-    cost: (from, to) => {
-      const arrival = arrivalCost(grid.celsius[to]! - leg.endC);
-      const plain = courseCost(from, to);
-      const near = Math.max(begins[to]!, from + 1);
-      if (holds || near >= to || plain <= CREEP) return arrival + plain;
-      const minutes = (grid.atSeconds[to]! - grid.atSeconds[near]!) / 60;
-      const crept = CREEP + CREEP_PER_MINUTE * minutes;
-      return arrival + (crept >= plain ? plain : Math.min(plain, crept + courseCost(from, near)));
+    cost,
+    disagreement: (from, to) => {
+      const excess = Math.max(0, shapeCost(grid, from, to) - INTERRUPTED);
+      return Math.max(0, cost(from, to) - excess);
     },
     skip: (at) =>
       at === 0 && grid.start === 0 && direction * (grid.celsius[0]! - leg.endC) > -ARRIVAL_C
@@ -130,24 +142,25 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean): Stage => {
 const holdStage = (grid: Grid, leg: IntendedLeg): Stage => {
   const level = leg.endC;
   const plannedMinutes = (leg.endSeconds - leg.startSeconds) / 60;
+  const wanderCost = (from: number, to: number): number => {
+    const { fits, pointWeight, rippleC } = grid;
+    const wander = fits.squaresAbout(fits.mean(from, to + 1), from, to + 1);
+    const spread = (HOLD_RIPPLE_FACTOR * rippleC) ** 2;
+    return tempered((0.5 * pointWeight * wander) / spread, INTERRUPTION_KNEE);
+  };
+  const stayCost = (from: number, to: number): number => {
+    const lastedMinutes = (grid.atSeconds[to]! - grid.atSeconds[from]!) / 60;
+    const duration = Math.log(
+      (lastedMinutes + HOLD_SLACK_MINUTES) / (plannedMinutes + HOLD_SLACK_MINUTES),
+    );
+    return (
+      capped(grid.fits.mean(from, to + 1) - level, HOLD_LEVEL_C, LEVEL_AT_MOST) +
+      capped(duration, HOLD_DURATION_SHARE, HOLD_AT_MOST)
+    );
+  };
   return {
-    cost: (from, to) => {
-      const { fits, pointWeight, rippleC } = grid;
-      const lastedMinutes = (grid.atSeconds[to]! - grid.atSeconds[from]!) / 60;
-      const duration = Math.log(
-        (lastedMinutes + HOLD_SLACK_MINUTES) / (plannedMinutes + HOLD_SLACK_MINUTES),
-      );
-      const mean = fits.mean(from, to + 1);
-      const wander = fits.squaresAbout(mean, from, to + 1);
-      return (
-        capped(mean - level, HOLD_LEVEL_C, LEVEL_AT_MOST) +
-        capped(duration, HOLD_DURATION_SHARE, HOLD_AT_MOST) +
-        tempered(
-          (0.5 * pointWeight * wander) / (HOLD_RIPPLE_FACTOR * rippleC) ** 2,
-          INTERRUPTION_KNEE,
-        )
-      );
-    },
+    cost: (from, to) => stayCost(from, to) + wanderCost(from, to),
+    disagreement: (from, to) => stayCost(from, to) + Math.min(wanderCost(from, to), INTERRUPTED),
     skip: (at) =>
       at === 0 && grid.start === 0 && grid.celsius[0]! > level + ARRIVAL_C
         ? SKIPPED_BEFORE_LOG
@@ -162,67 +175,3 @@ export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[]): Stage[] =>
       ? holdStage(grid, leg)
       : movingStage(grid, leg, legs[k + 1]?.kind === 'hold'),
   );
-
-/** A kiln that climbs is not at rest: dearer than any arrangement of legs (chosen). */
-const CLIMBED_AT_REST = 1000;
-
-/** Time before the programme: the kiln rests, or cools from an earlier firing, but does not climb. */
-export const idleCost = (grid: Grid): Float64Array => {
-  const costs = new Float64Array(grid.celsius.length);
-  let lowest = Infinity;
-  for (let i = 0; i < costs.length; i++) {
-    lowest = Math.min(lowest, grid.celsius[i]!);
-    // Nothing is said against resting until heating was seen to begin; every minute after it is.
-    const late = Math.max(0, grid.atSeconds[i]! - grid.atSeconds[grid.start]!) / 600;
-    costs[i] =
-      capped(Math.max(0, grid.celsius[i]! - lowest - 2), 2, CLIMBED_AT_REST) +
-      late +
-      (late > 0 ? 3 : 0);
-  }
-  return costs;
-};
-
-/** Cooling that is slower than this share of what comes later has more than nature in it. */
-const NATURAL_SHARE = 0.7;
-const UNNATURAL_POINT = 3;
-/** Cooling rates are taken over this many points, within twice their error. */
-const RATE_POINTS = 8;
-const RATE_ERRORS = 2;
-/** Cooling that has not fallen this far before the record ends was hardly seen to begin (chosen). */
-const SURE_FALL_C = 20;
-const UNSEEN_COOLING = 10;
-
-/** How fast the course falls from each point on, over a few points, and that rate's error. */
-const fallFrom = (grid: Grid, i: number): { rate: number; error: number } => {
-  const to = Math.min(grid.celsius.length, i + RATE_POINTS);
-  const hours = (grid.atSeconds[to - 1]! - grid.atSeconds[i]!) / SECONDS_PER_HOUR;
-  const points = to - i;
-  if (points < 3 || hours <= 0) return { rate: 0, error: Infinity };
-  const error = (grid.rippleC * Math.sqrt(12)) / (hours * Math.sqrt(points));
-  return { rate: -grid.fits.line(i, to).ratePerHour, error };
-};
-
-/**
- * The cost of calling everything from a point on natural cooling: such cooling never climbs, and is
- * fastest where it is hottest, so a flat or slow stretch before a faster one is held against it.
- */
-export const naturalCoolingCost = (grid: Grid): Float64Array => {
-  const { celsius } = grid;
-  const count = celsius.length;
-  const costs = new Float64Array(count);
-  let fastestLater = 0;
-  for (let i = count - 2; i >= 0; i--) {
-    const { rate, error } = fallFrom(grid, i);
-    const allowed = RATE_ERRORS * error;
-    const lack = fastestLater > 0 ? NATURAL_SHARE - (rate + allowed) / fastestLater : 0;
-    const climb = Math.max(0, -rate - allowed) / error;
-    const unnatural = UNNATURAL_POINT * Math.min(1, Math.max(0, lack)) + capped(climb, 1, 20);
-    costs[i] = costs[i + 1]! + grid.pointWeight * unnatural;
-    fastestLater = Math.max(fastestLater, rate - allowed);
-  }
-  const lastC = celsius[count - 1]!;
-  return costs.map((cost, i) => {
-    const unseen = Math.max(0, 1 - (celsius[i]! - lastC) / SURE_FALL_C);
-    return cost + UNSEEN_COOLING * unseen;
-  });
-};

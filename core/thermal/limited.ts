@@ -6,6 +6,8 @@ import type { CelsiusPerHour } from '../units.ts';
 
 /** A kiln that climbs slower than this share of its plan is giving all it has (chosen). */
 const BEHIND_SHARE = 0.9;
+/** A kiln that hardly climbs, or falls, has lost its power or is at its ceiling's door (chosen). */
+const CLIMBING_SHARE = 0.1;
 /** The slope must lie below by this many of its standard errors. */
 const BEHIND_ERRORS = 2;
 /** A controller eases into and out of a ramp; slopes this near its ends say nothing (chosen). */
@@ -74,8 +76,11 @@ const limitedInRamp = (trace: Trace, leg: AlignedLeg): Limited[] => {
   if (rate === null) {
     return [limitedBetween(trace, actual.startSeconds, actual.endSeconds, null)];
   }
-  const isBehind = (i: number) =>
-    trace.slopeCPerHour[i]! + BEHIND_ERRORS * trace.slopeErrorCPerHour[i]! < BEHIND_SHARE * rate;
+  const isBehind = (i: number) => {
+    const slope = trace.slopeCPerHour[i]!;
+    const error = BEHIND_ERRORS * trace.slopeErrorCPerHour[i]!;
+    return slope + error < BEHIND_SHARE * rate && slope > CLIMBING_SHARE * rate;
+  };
   const from = actual.startSeconds + EASING_SECONDS;
   const to = actual.endSeconds - EASING_SECONDS;
   return spansWhere(trace, from, to, isBehind)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { idleCost, naturalCoolingCost, stagesOf } from '../../../core/align/stages.ts';
+import { stagesOf } from '../../../core/align/stages.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
 
 const { grid, legs } = searched(traceOfStretches([{ holdMinutes: 60 }, ...AS_PLANNED]));
@@ -42,20 +42,30 @@ describe('what legs cost', () => {
   });
 });
 
-describe('rest before heating', () => {
-  it('costs nothing until heating begins and more the longer it is taken to last', () => {
-    const idle = idleCost(grid);
-    expect(idle[Math.max(0, start - 3)]).toBeLessThan(1);
-    expect(idle[at(100)]).toBeGreaterThan(20);
+describe('disagreement', () => {
+  it('is the cost of a leg that ran through', () => {
+    expect(stages[2]!.disagreement(held, turned)).toBeCloseTo(stages[2]!.cost(held, turned), 6);
   });
-});
 
-describe('natural cooling', () => {
-  it('costs nothing from where it began and much from before a hold', () => {
-    const cooling = naturalCoolingCost(grid);
-    const off = at(60 + 60 + 30 + 326.7 + 120 + 15 + 88 + 20);
-    expect(cooling[off + 2]).toBeLessThan(1);
-    expect(cooling[off - 15]!).toBeGreaterThan(cooling[off + 2]! + 5);
-    expect(cooling[held]).toBeGreaterThan(100);
+  it('counts an interruption once, however long', () => {
+    const stopped = (minutes: number) => {
+      const pause = { holdMinutes: minutes };
+      const course = [
+        ...AS_PLANNED.slice(0, 2),
+        { rateCPerHour: 180, toC: 600 },
+        pause,
+        ...AS_PLANNED.slice(2),
+      ];
+      const cut = searched(traceOfStretches(course));
+      const legEnd = cut.grid.celsius.findIndex((value) => value >= 1099);
+      const legStart = cut.grid.celsius.findIndex((value) => value >= 122);
+      const stage = stagesOf(cut.grid, cut.legs)[2]!;
+      return {
+        cost: stage.cost(legStart, legEnd),
+        disagreement: stage.disagreement(legStart, legEnd),
+      };
+    };
+    expect(stopped(120).cost).toBeGreaterThan(40);
+    expect(stopped(120).disagreement).toBeLessThan(25);
   });
 });
