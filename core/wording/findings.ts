@@ -18,7 +18,8 @@ export interface FindingWords {
   readonly name: string;
   readonly title: Line;
   readonly why: string;
-  readonly couldBe: readonly string[];
+  /** What else it could be, and what would tell; whole sentences. */
+  readonly couldBe: readonly Alternative[];
   readonly remedy: string;
   readonly caution: string | null;
   readonly measured: readonly FigureWords[];
@@ -36,8 +37,10 @@ export const letterOf = (index: number): string => {
   return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
 };
 
-const possibility = ({ cause, tell }: Alternative): string =>
-  `${sentence(cause)}. What would tell: ${tell}.`;
+const possibility = ({ cause, tell }: Alternative): Alternative => ({
+  cause: `${sentence(cause)}.`,
+  tell: `${sentence(tell)}.`,
+});
 
 /** How far the alignment is trusted, where a finding rests on one that is not quite certain. */
 const trustSentence = ({ figures }: Finding): string => {

@@ -69,20 +69,21 @@ export const packCone = (heatWork: HeatWork): Cone | null => {
 };
 
 const ROLES = [
-  ['guide', -1],
-  ['firing', 0],
-  ['guard', 1],
+  ['guide', -1, 'one cone cooler'],
+  ['firing', 0, 'the nearest cone'],
+  ['guard', 1, 'one cone hotter'],
 ] as const;
 
 const packWords = (heatWork: HeatWork): PackConeWords[] => {
   const firing = packCone(heatWork);
   if (firing === null) return [];
-  return ROLES.flatMap(([role, steps]): PackConeWords[] => {
+  return ROLES.flatMap(([role, steps, elseWord]): PackConeWords[] => {
     const cone = coneBeside(firing, steps);
     const got = heatWork.byCone.find((entry) => entry.cone === cone);
     if (cone === null || !got) return [];
     const stands = standing(got.dose, got.marginC);
-    return [{ role, roleWord: `${role} cone`, cone, name: coneName(cone), stands }];
+    const roleWord = heatWork.target ? `${role} cone` : elseWord;
+    return [{ role, roleWord, cone, name: coneName(cone), stands }];
   });
 };
 
@@ -120,7 +121,11 @@ const PART_NAMES = { ramp: 'climb', hold: 'hold at the peak', cooling: 'cooling'
 
 const partsWords = ({ parts }: HeatWork): PartWords[] =>
   parts.map(({ kind, fromSeconds, toSeconds, doseShare, positions }) => ({
-    name: sentence(`${PART_NAMES[kind]}, ${duration(fromSeconds)} to ${duration(toSeconds)}`),
+    name: sentence(
+      fromSeconds <= 0
+        ? `${PART_NAMES[kind]}, until ${duration(toSeconds)}`
+        : `${PART_NAMES[kind]}, ${duration(fromSeconds)} to ${duration(toSeconds)}`,
+    ),
     share: percent(doseShare),
     added: positions === null ? 'up to the first cone' : coneSteps(positions),
   }));

@@ -61,7 +61,7 @@ export const interval = (spanSeconds: number): string =>
 export const moment = (atSeconds: number): string =>
   atSeconds < 0 ? `${duration(atSeconds)} before the log begins` : duration(atSeconds);
 
-/** The time of day (and how many days on) of a place on the log's clock, by the log's own stamps. */
+/** The time of day by the log's own stamps, with the days since it began: `05:10 +1 d`. */
 export const clockTime = (startInstant: string | null, atSeconds: number): string | null => {
   const stamp = /T(\d\d):(\d\d)(?::(\d\d))?/.exec(startInstant ?? '');
   if (!stamp) return null;
@@ -72,8 +72,7 @@ export const clockTime = (startInstant: string | null, atSeconds: number): strin
   const inDay = minutes - days * 24 * 60;
   const pad = (value: number) => String(value).padStart(2, '0');
   const time = `${pad(Math.floor(inDay / 60))}:${pad(inDay % 60)}`;
-  if (days === 0) return time;
-  return days === 1 ? `${time} next day` : `${time}, ${days} days on`;
+  return days === 0 ? time : `${time} +${days} d`;
 };
 
 /** `cone 05½`. */

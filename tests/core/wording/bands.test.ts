@@ -1,5 +1,12 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { bandName, bandsWords, knowsBand, zonesWords } from '../../../core/wording/bands.ts';
+import {
+  bandName,
+  bandsWords,
+  knowsBand,
+  shortBandName,
+  zonesWords,
+} from '../../../core/wording/bands.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
@@ -9,6 +16,14 @@ describe('the bands', () => {
     const [drying] = bandsWords(bands, speechIn('F'));
     expect(drying).toMatchObject({ name: 'Drying', stretch: 'up, 176 °F to 266 °F' });
     expect(bandsWords(bands, speechIn('C')).at(-1)?.stretch).toMatch(/^down, /);
+  });
+
+  it('have a name for every band that is measured', () => {
+    const source = readFileSync(new URL('../../../core/thermal/bands.ts', import.meta.url), 'utf8');
+    const names = [...source.matchAll(/name: '([a-z0-9-]+)'/g)].map(([, name]) => name!);
+    expect(names.length).toBeGreaterThan(5);
+    expect(names.filter((name) => !knowsBand(name))).toEqual([]);
+    expect(shortBandName('bound-water')).toBe('bound water');
   });
 
   it('are said by their id where they have no name', () => {

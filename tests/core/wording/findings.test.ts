@@ -17,7 +17,8 @@ describe('findings in words', () => {
 
   it('name the alternatives that the detector named, and what would tell', () => {
     const [slow] = findingsWords(troubled, speechIn('C'));
-    expect(slow?.couldBe[0]).toMatch(/^The elements are worn\. What would tell: .*\.$/);
+    expect(slow?.couldBe[0]?.cause).toBe('The elements are worn.');
+    expect(slow?.couldBe[0]?.tell).toMatch(/^The slowness grows smoothly.*\.$/);
     expect(slow?.couldBe.length).toBeGreaterThan(troubled.findings[0]!.instead.length);
   });
 

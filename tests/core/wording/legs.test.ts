@@ -70,7 +70,7 @@ describe('the legs', () => {
   });
 
   it('count days where the firing passes midnight', () => {
-    expect(legsWords(troubled, say).rows.at(-1)?.actual?.ended).toBe('05:10 next day');
+    expect(legsWords(troubled, say).rows.at(-1)?.actual?.ended).toBe('05:10 +1 d');
   });
 });
 

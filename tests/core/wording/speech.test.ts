@@ -83,8 +83,8 @@ describe('time', () => {
   it('tells the time of day by the stamps, across midnights, with or without an offset', () => {
     expect(clockTime('2026-03-14T06:50:00', 0)).toBe('06:50');
     expect(clockTime('2026-03-14T06:50+01:00', 3600)).toBe('07:50');
-    expect(clockTime('2026-03-14T23:30:30', 1800)).toBe('00:00 next day');
-    expect(clockTime('2026-03-14T23:30:00', 26 * 3600)).toBe('01:30, 2 days on');
+    expect(clockTime('2026-03-14T23:30:30', 1800)).toBe('00:00 +1 d');
+    expect(clockTime('2026-03-14T23:30:00', 26 * 3600)).toBe('01:30 +2 d');
     expect(clockTime(null, 60)).toBeNull();
     expect(clockTime('no time', 60)).toBeNull();
   });

@@ -13,8 +13,6 @@ describe('the wordings of the kiln', () => {
   it('tell a worn element from a weak supply by arithmetic that holds', () => {
     // Power goes with V²: (1 − 0.06)² = 0.8836, so 6 % fewer volts are about 12 % less power.
     expect(Math.round((1 - 0.94 ** 2) * 100)).toBe(12);
-    expect(KILN_WORDINGS['supply-varies'].why()).toContain(
-      '6 % fewer volts are 12 % less power',
-    );
+    expect(KILN_WORDINGS['supply-varies'].why()).toContain('6 % fewer volts are 12 % less power');
   });
 });

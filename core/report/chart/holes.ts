@@ -1,0 +1,26 @@
+import type { Span } from '../../model/scalars.ts';
+
+/**
+ * The runs of indices of a time series between which no hole lies: a line is drawn through each run
+ * and none across a hole. A run of one sample has nothing to draw and is left out.
+ */
+export const unbrokenRuns = (
+  atSeconds: readonly number[],
+  holes: readonly Span[],
+): (readonly [from: number, to: number])[] => {
+  const sorted = [...holes].sort((a, b) => a.fromSeconds - b.fromSeconds);
+  const runs: [number, number][] = [];
+  let begin = 0;
+  let hole = 0;
+  for (let index = 1; index <= atSeconds.length; index++) {
+    const before = atSeconds[index - 1] ?? 0;
+    const now = atSeconds[index] ?? Infinity;
+    while (hole < sorted.length && (sorted[hole]?.toSeconds ?? 0) <= before) hole++;
+    const from = sorted[hole]?.fromSeconds ?? Infinity;
+    const isHole = index === atSeconds.length || (from < now && from >= before);
+    if (!isHole) continue;
+    if (index - begin > 1) runs.push([begin, index]);
+    begin = index;
+  }
+  return runs;
+};

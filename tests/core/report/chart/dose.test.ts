@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { doseChart } from '../../../../core/report/chart/dose.ts';
+import { exampleDocument } from '../../../fixtures/documents/load.ts';
+
+describe('the dose against time', () => {
+  const chart = doseChart(exampleDocument('troubled-firing').heatWork!)!;
+
+  it('marks the dose that brings the cone down above a firing that fell short', () => {
+    const last = chart.line.split('L').at(-1)!;
+    expect(Number(last.split(' ')[1])).toBeGreaterThan(chart.downY);
+  });
+
+  it('stays within its plot, with labels that have room', () => {
+    const points = [...chart.line.matchAll(/([\d.]+) ([\d.]+)/g)];
+    expect(points.length).toBeGreaterThan(5);
+    for (const [, x] of points) {
+      expect(Number(x)).toBeGreaterThanOrEqual(chart.plot.left);
+      expect(Number(x)).toBeLessThanOrEqual(chart.plot.left + chart.plot.width);
+    }
+    const gaps = chart.timeTicks.slice(1).map(({ at }, index) => at - chart.timeTicks[index]!.at);
+    expect(Math.min(...gaps)).toBeGreaterThanOrEqual(62);
+  });
+
+  it('is not drawn where nothing was done', () => {
+    expect(doseChart({ accumulated: [] })).toBeNull();
+  });
+});
