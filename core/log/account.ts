@@ -1,0 +1,34 @@
+import type { Decision } from '../model/source.ts';
+import type { AssumptionId, DecisionId, ReasonId, WarningId } from './ids.ts';
+
+/** Gathers how a file was read, in the order in which it was decided. */
+export class Account {
+  readonly #decisions = new Map<DecisionId, Decision>();
+  readonly #warnings = new Set<WarningId>();
+  readonly #assumptions = new Set<AssumptionId>();
+
+  /** Notes a decision; one made again (on a second look at the file) replaces the first. */
+  decide(what: DecisionId, choice: string, why: ReasonId, certainty: number): void {
+    this.#decisions.set(what, { what, choice, why, certainty });
+  }
+
+  warn(id: WarningId): void {
+    this.#warnings.add(id);
+  }
+
+  assume(id: AssumptionId): void {
+    this.#assumptions.add(id);
+  }
+
+  decisions(): Decision[] {
+    return [...this.#decisions.values()];
+  }
+
+  warnings(): WarningId[] {
+    return [...this.#warnings];
+  }
+
+  assumptions(): AssumptionId[] {
+    return [...this.#assumptions];
+  }
+}

@@ -1,0 +1,205 @@
+import { READ, stateOf, type RawColumns } from '../columns/raw-columns.ts';
+import { timeColumnsOf } from '../columns/time-plan.ts';
+import { MIN_ROWS } from '../limits.ts';
+import type { Log } from '../../model/log.ts';
+import type { ChannelUnit } from '../../model/options.ts';
+import { Refusal } from '../../model/refusal.ts';
+import { declaredUnit } from '../text/preamble.ts';
+import { temperatureScale, unitInName } from '../text/unit-text.ts';
+import { decideUnit, type Extent } from './decide-unit.ts';
+import { listRejected } from './listed-rows.ts';
+import { listChannels } from './list-channels.ts';
+import { partSeries, type Parted } from './part-series.ts';
+import {
+  accountForMarks,
+  readingsOf,
+  rejectBelowAbsoluteZero,
+  rejectImpossible,
+  rejectUntimed,
+} from './reject-rows.ts';
+import { resolveTime, type ResolvedTime } from './resolve-time.ts';
+import { celsiusOf, pick, sideColumns } from './side-columns.ts';
+import { sideSeries } from './side-series.ts';
+import { toCelsius } from './to-celsius.ts';
+import type { TableRead } from './table-read.ts';
+import { warnOfCourse } from './warn-of-course.ts';
+
+const extentOf = (values: Float64Array): Extent => {
+  let min = Infinity;
+  let max = -Infinity;
+  for (const value of values) {
+    if (value < min) min = value;
+    if (value > max) max = value;
+  }
+  return { first: values[0] ?? Number.NaN, min, max };
+};
+
+const unitOf = (
+  table: TableRead,
+  main: RawColumns,
+  seriesName: string | null,
+): { unit: ChannelUnit; extent: Extent } => {
+  const { sample, plan, decisions, account } = table;
+  const inCells = new Map<ChannelUnit, number>();
+  for (const unit of main.unitOfRow.values()) inCells.set(unit, (inCells.get(unit) ?? 0) + 1);
+  const extent = extentOf(readingsOf(main));
+  const { temperature, zones, setpoint } = plan.roles;
+  const scaleOf = (column: number): ChannelUnit | null =>
+    temperatureScale(sample.units[column] ?? null);
+  const others = [...zones, ...(setpoint === null ? [] : [setpoint.column])];
+  const unit = decideUnit(
+    {
+      given: decisions.unit ?? null,
+      inCells,
+      header: scaleOf(temperature) ?? temperatureScale(unitInName(seriesName ?? '')),
+      preamble: declaredUnit(sample.preamble),
+      others: others.map(scaleOf).filter((scale) => scale !== null),
+      isUnitInOwnColumn: plan.unitColumn !== null,
+    },
+    extent,
+    account,
+  );
+  return { unit, extent };
+};
+
+const keptRows = (columns: RawColumns): Uint32Array => {
+  const kept = new Uint32Array(columns.length);
+  let count = 0;
+  for (let row = 0; row < columns.length; row += 1) {
+    if (columns.state[row] === READ) {
+      kept[count] = row;
+      count += 1;
+    }
+  }
+  return kept.subarray(0, count);
+};
+
+const refuseTooFew = (
+  columns: RawColumns,
+  kept: number,
+  lineOf: (number: number) => number,
+): void => {
+  if (kept >= MIN_ROWS) return;
+  if (columns.length < MIN_ROWS) {
+    const rows = columns.length === 0 ? 'no rows' : 'only one row';
+    throw new Refusal(
+      columns.length === 0 ? 'header-only' : 'too-few-rows',
+      `there ${columns.length === 0 ? 'are' : 'is'} ${rows} of readings; a firing needs at least ` +
+        'two times with a temperature',
+      columns.length === 0 ? null : lineOf(columns.line[0]!),
+    );
+  }
+  const untimed = stateOf('unreadable-time');
+  const isUntimed = columns.state.subarray(0, columns.length).every((state) => state === untimed);
+  throw new Refusal(
+    kept === 1 ? 'too-few-rows' : isUntimed ? 'no-time' : 'no-temperature',
+    `of ${columns.length} rows ${kept === 0 ? 'none has' : 'only one has'} both a time and a ` +
+      'temperature that can be read; look at the lines, or name the columns',
+    lineOf(columns.line[0]!),
+  );
+};
+
+/** What lies beside the main temperature: columns of the same rows, or other channels. */
+const beside = (
+  table: TableRead,
+  parted: Parted | null,
+  main: RawColumns,
+  rows: Uint32Array,
+  time: ResolvedTime,
+  unit: ChannelUnit,
+) =>
+  parted === null
+    ? sideColumns(table, main, rows, unit)
+    : sideSeries(parted, table.plan.time.form === 'clock', rows, time, unit);
+
+const startTimes = (time: ResolvedTime, rows: Uint32Array, isAll: boolean): Float64Array => {
+  const first = time.seconds[rows[0]!]!;
+  if (isAll && first === 0) return time.seconds.slice(0, rows.length);
+  return Float64Array.from(rows, (row) => time.seconds[row]! - first);
+};
+
+const mainCelsius = (main: RawColumns, rows: Uint32Array, unit: ChannelUnit): Float64Array => {
+  const printed = pick(main.values[0]!, rows, rows.length === main.length);
+  if (main.unitOfRow.size === 0) return celsiusOf(printed, unit);
+  return printed.map((value, index) => toCelsius(value, main.unitOfRow.get(rows[index]!) ?? unit));
+};
+
+const noReadingTimes = (main: RawColumns, time: ResolvedTime, zero: number): Float64Array => {
+  const noReading = stateOf('no-reading');
+  const rows: number[] = [];
+  for (let row = 0; row < main.length; row += 1) {
+    if (main.state[row] === noReading && Number.isFinite(time.seconds[row]!)) rows.push(row);
+  }
+  return Float64Array.from(rows, (row) => time.seconds[row]! - zero);
+};
+
+const partedOf = (table: TableRead): Parted | null => {
+  const { plan, series, columns, account } = table;
+  if (plan.seriesColumn === null) return null;
+  const isUsable = ({ value }: { value: Float64Array }): boolean =>
+    value.some((reading) => !Number.isNaN(reading));
+  const parted = partSeries(columns, series, isUsable);
+  account.decide('series', parted.name, series.size === 1 ? 'only-one' : 'name-and-order', 0.7);
+  if (series.size > 1) account.warn('other-series');
+  return parted;
+};
+
+/** Rejects what turns out to be no reading, decides the unit, and accounts for both. */
+const settleReadings = (table: TableRead, main: RawColumns, seriesName: string | null) => {
+  const impossible = rejectImpossible(main);
+  const { unit, extent } = unitOf(table, main, seriesName);
+  const below = rejectBelowAbsoluteZero(main, unit);
+  accountForMarks(table.marks, [...impossible, ...below], table.account);
+  return { unit, riseC: toCelsius(extent.max, unit) - toCelsius(extent.min, unit) };
+};
+
+/**
+ * Makes the log of a table that was read: decides what only whole columns can tell (missing
+ * readings written as numbers, the unit, what bare times count, midnights), and closes the account.
+ *
+ * @throws Refusal if too few rows hold both a time and a temperature, or for millivolts.
+ */
+export const assembleLog = (table: TableRead): Log => {
+  const { plan, sample, account } = table;
+  const parted = partedOf(table);
+  const main = parted?.main ?? table.columns;
+  const { unit, riseC } = settleReadings(table, main, parted?.name ?? null);
+  const time = resolveTime(plan, sample, main, riseC, account);
+  rejectUntimed(main, time);
+  const rows = keptRows(main);
+  refuseTooFew(main, rows.length, table.lineOf);
+  const zero = time.seconds[rows[0]!]!;
+  const side = beside(table, parted, main, rows, time, unit);
+  const celsius = mainCelsius(main, rows, unit);
+  const { count, listed } = listRejected(main, table);
+  warnOfCourse(main, rows, celsius, count, account);
+  const instant = time.instantOf(rows[0]!);
+  return {
+    source: {
+      ...table.source,
+      sha256: null,
+      rowsRead: main.length,
+      rowsKept: rows.length,
+      rowsRejected: count,
+      rejected: listed,
+      time: {
+        columns: timeNames(table),
+        kind: time.kind,
+        pattern: time.pattern,
+        assumptions: account.assumptions(),
+      },
+      channels: listChannels(table, parted, unit),
+      decisions: account.decisions(),
+      warnings: account.warnings(),
+    },
+    atSeconds: startTimes(time, rows, rows.length === main.length),
+    celsius,
+    line: Uint32Array.from(rows, (row) => table.lineOf(main.line[row]!)),
+    ...side,
+    noReadingSeconds: noReadingTimes(main, time, zero),
+    startInstant: instant,
+  };
+};
+
+const timeNames = ({ plan, sample }: TableRead): string[] =>
+  timeColumnsOf(plan.time).map((column) => sample.names[column] ?? '');

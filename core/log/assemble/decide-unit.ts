@@ -1,0 +1,118 @@
+import type { Account } from '../account.ts';
+import type { ReasonId } from '../ids.ts';
+import type { ChannelUnit } from '../../model/options.ts';
+import { Refusal } from '../../model/refusal.ts';
+
+/** What the file says of the unit of its main temperature. */
+export interface UnitEvidence {
+  readonly given: ChannelUnit | null;
+  /** Units that stand beside the numbers, and in how many of the rows. */
+  readonly inCells: ReadonlyMap<ChannelUnit, number>;
+  readonly header: ChannelUnit | null;
+  readonly preamble: ChannelUnit | null;
+  /** The units in the headers of other temperature columns. */
+  readonly others: readonly ChannelUnit[];
+  readonly isUnitInOwnColumn: boolean;
+}
+
+export interface UnitDecision {
+  readonly unit: ChannelUnit;
+  readonly why: ReasonId;
+  readonly certainty: number;
+}
+
+/** How a column of readings runs, in the file's own unit. */
+export interface Extent {
+  readonly first: number;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** Above this a potter's kiln can only be read in °F (cone 14 falls below 1450 °C). */
+const HOTTEST_KILN_C = 1450;
+/** Rooms in kelvin; nothing else stands there at the start of a log but by chance. */
+const ROOM_K = [283, 308] as const;
+/** Rooms in °F that would be hot in °C. */
+const ROOM_F = [55, 100] as const;
+/** A record that climbs this far was a firing. */
+const FIRING_C = 300;
+
+const within = (value: number, [low, high]: readonly [number, number]): boolean =>
+  value >= low && value <= high;
+
+/**
+ * The unit in which the readings run as a kiln's can: where they start and lie at rest, and how
+ * high they go. A guess, and the certainty says how good a one.
+ */
+export const plausibleUnit = ({ first, min, max }: Extent): UnitDecision => {
+  const guess = (unit: ChannelUnit, certainty: number): UnitDecision => ({
+    unit,
+    why: 'plausible',
+    certainty,
+  });
+  if (max > HOTTEST_KILN_C) return guess('F', min > 250 ? 0.6 : 0.9);
+  const startsInRoomK = within(first, ROOM_K) && (min >= ROOM_K[0] - 10 || min >= 0);
+  const isColdK = startsInRoomK && min >= 0 && max < ROOM_K[1] + 10 && min < 200;
+  const isFiringK = startsInRoomK && min >= ROOM_K[0] - 10 && max - min > FIRING_C;
+  const isRestK = startsInRoomK && min >= ROOM_K[0] - 10 && max <= ROOM_K[1] + 10;
+  if (isColdK || isFiringK || isRestK) return guess('K', 0.5);
+  if (min < 45) return guess('C', max - min > FIRING_C ? 0.85 : 0.55);
+  if (within(min, ROOM_F) && max > 1320) return guess('F', 0.7);
+  return guess('C', 0.4);
+};
+
+/** Whether readings taken in this unit run as no kiln does, while another unit would fit. */
+export const isDoubtful = (unit: ChannelUnit, extent: Extent): boolean => {
+  const { min, max } = extent;
+  if (unit === 'C') return max > HOTTEST_KILN_C + 50 || (within(min, ROOM_F) && max > 1400);
+  if (unit === 'F') return min > 5 && min < 35 && max > 600 && max < 1400;
+  return unit === 'K' && min < 200 && max > 400;
+};
+
+const inCells = (cells: ReadonlyMap<ChannelUnit, number>): ChannelUnit | null => {
+  const [best] = [...cells].sort((one, other) => other[1] - one[1]);
+  return best?.[0] ?? null;
+};
+
+const fromFile = (evidence: UnitEvidence): UnitDecision | null => {
+  const cell = inCells(evidence.inCells);
+  if (cell !== null) {
+    const why = evidence.isUnitInOwnColumn ? 'own-column' : 'in-cell';
+    return { unit: cell, why, certainty: 0.98 };
+  }
+  if (evidence.header !== null) return { unit: evidence.header, why: 'header', certainty: 0.98 };
+  if (evidence.preamble !== null) {
+    return { unit: evidence.preamble, why: 'preamble', certainty: 0.9 };
+  }
+  const others = new Set(evidence.others.filter((unit) => unit !== 'mV'));
+  const [only] = others;
+  if (others.size === 1 && only !== undefined) {
+    return { unit: only, why: 'header', certainty: 0.8 };
+  }
+  return null;
+};
+
+/**
+ * The unit of the main temperature: as the person says, as the file says, or as its values allow.
+ *
+ * @throws Refusal `no-temperature` for millivolts, which need a couple type to become temperatures.
+ */
+export const decideUnit = (
+  evidence: UnitEvidence,
+  extent: Extent,
+  account: Account,
+): ChannelUnit => {
+  const decision: UnitDecision =
+    evidence.given !== null
+      ? { unit: evidence.given, why: 'given', certainty: 1 }
+      : (fromFile(evidence) ?? plausibleUnit(extent));
+  account.decide('unit', decision.unit, decision.why, decision.certainty);
+  if (decision.why === 'plausible') account.warn('unit-assumed');
+  if (isDoubtful(decision.unit, extent)) account.warn('unit-doubtful');
+  if (decision.unit !== 'mV') return decision.unit;
+  throw new Refusal(
+    'no-temperature',
+    'the readings are in millivolts, which this version cannot turn into temperatures; ' +
+      'set the logger to show °C or °F, or name a column that holds degrees',
+  );
+};

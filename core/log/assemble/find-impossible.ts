@@ -1,0 +1,107 @@
+/**
+ * Numbers that loggers and sensor chips write in place of a reading: out-of-range and error codes,
+ * limits of couple types and of whole numbers; common practice, no source.
+ */
+const KNOWN: ReadonlySet<number> = new Set([
+  ...[
+    -9999, -9999.9, -999, -999.9, -999.99, -99.9, -99.99, -99, -100, -127, -200, -210, -250, -270,
+  ],
+  ...[-273, -273.1, -273.15, -1, -1000, -2000, -3276.8, -32768, -32767, -32766, 0, 85, 999, 999.9],
+  ...[1023.75, 1300, 1370, 1372, 1372.2, 1760, 1768, 1768.1, 1800, 1820, 1999, 2000, 2047, 2047.75],
+  ...[2300, 2320, 2500, 2501.6, 3000, 3276.7, 3200, 3214, 3216, 4095, 4096, 6553.4, 6553.5, 6553.6],
+  ...[9999, 9999.9, 9999.99, 19999, 32766, 32767, 32768, 65534, 65535, 65536, 99999, 99999.9],
+  ...[999999, 1e6, 2147483647, -2147483648, -328, -459, -459.67, 1e9],
+]);
+
+/** No thermocouple reads beyond these, in °C, °F or K (tungsten–rhenium ends at 2315 °C, 4199 °F). */
+const LEAST_READING = -460;
+const LARGEST_READING = 4300;
+
+/** A missing reading stands at least so far from its neighbours … (chosen) */
+const LEAST_JUMP = 100;
+/** … and so many times further than readings usually step (chosen). */
+const JUMP_PER_STEP = 20;
+/** A number that is on no list counts only if it is repeated exactly at least so often (chosen). */
+const LEAST_REPEATS = 3;
+/** Below this, in any scale, no kiln stands (chosen). */
+const COLDEST_KILN = -60;
+
+const isBeyondReadings = (value: number): boolean =>
+  value < LEAST_READING || value > LARGEST_READING;
+
+/** The median of the steps between readings that differ. */
+const usualStep = (values: readonly number[]): number => {
+  const steps = values
+    .slice(1)
+    .map((value, index) => Math.abs(value - values[index]!))
+    .filter((step) => step > 0)
+    .sort((one, other) => one - other);
+  return steps[steps.length >> 1] ?? 0;
+};
+
+const evenlyThinned = (values: Float64Array, most: number): number[] => {
+  // Pairs of neighbours are kept together, so that steps stay steps of one row.
+  const pairs = Math.max(1, Math.floor(values.length / most));
+  const thinned: number[] = [];
+  for (let i = 0; i < values.length; i += pairs) thinned.push(values[i]!);
+  return pairs === 1 ? thinned : [...values.subarray(0, most)];
+};
+
+interface Runs {
+  count: number;
+  /** The smallest step into or out of a run. */
+  leastJump: number;
+  hasNeighbour: boolean;
+}
+
+/** The runs of exactly one value among others. */
+const runsOf = (values: Float64Array, value: number): Runs => {
+  const runs: Runs = { count: 0, leastJump: Infinity, hasNeighbour: false };
+  for (let i = 0; i < values.length; i += 1) {
+    if (values[i] !== value) continue;
+    runs.count += 1;
+    for (const neighbour of [values[i - 1], values[i + 1]]) {
+      if (neighbour === undefined || neighbour === value) continue;
+      // Beside another impossible number there is nothing to compare with.
+      if (isBeyondReadings(neighbour)) continue;
+      runs.hasNeighbour = true;
+      runs.leastJump = Math.min(runs.leastJump, Math.abs(neighbour - value));
+    }
+  }
+  return runs;
+};
+
+const suspects = (values: Float64Array): number[] => {
+  let min = Infinity;
+  let max = -Infinity;
+  const known = new Set<number>();
+  for (const value of values) {
+    if (KNOWN.has(value)) known.add(value);
+    if (value < min) min = value;
+    if (value > max) max = value;
+  }
+  return [...new Set([...known, min, max])];
+};
+
+/**
+ * The numbers of a column that stand for a missing reading: what no thermocouple reads at all;
+ * known codes that stand far from their neighbours wherever they come; and any lowest or highest
+ * number below what kilns reach that is repeated exactly and stands so. `values` are the column's
+ * numbers in file order in the file's own unit, without NaN.
+ */
+export const findImpossible = (values: Float64Array): ReadonlySet<number> => {
+  const impossible = new Set<number>();
+  const usable = values.filter((value) => !isBeyondReadings(value));
+  if (usable.length < values.length) {
+    for (const value of values) if (isBeyondReadings(value)) impossible.add(value);
+  }
+  const jump = Math.max(LEAST_JUMP, JUMP_PER_STEP * usualStep(evenlyThinned(usable, 20_000)));
+  for (const value of suspects(usable)) {
+    const runs = runsOf(values, value);
+    const isApart = runs.hasNeighbour && runs.leastJump >= jump;
+    const isRepeated = runs.count >= LEAST_REPEATS && value < COLDEST_KILN;
+    const isStuck = runs.count === values.length && value < COLDEST_KILN && KNOWN.has(value);
+    if ((isApart && (KNOWN.has(value) || isRepeated)) || isStuck) impossible.add(value);
+  }
+  return impossible;
+};

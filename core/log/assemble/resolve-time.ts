@@ -1,0 +1,167 @@
+import type { Account } from '../account.ts';
+import type { ColumnPlan } from '../columns/column-plan.ts';
+import type { RawColumns } from '../columns/raw-columns.ts';
+import type { TableSample } from '../columns/sample.ts';
+import { secondsIn, timeScale } from '../text/unit-text.ts';
+import { isoInstant, SECONDS_PER_DAY } from '../time/civil.ts';
+import { decideNumericTime, SERIAL_OF_EPOCH, type NumericTime } from '../time/numeric-time.ts';
+import { scanStamp } from '../time/stamp.ts';
+import { unwrapClock } from './unwrap-clock.ts';
+
+/** The times of all rows in seconds on one clock, and what instant that clock's zero is. */
+export interface ResolvedTime {
+  readonly seconds: Float64Array;
+  readonly kind: 'instant' | 'elapsed';
+  readonly pattern: string;
+  /** The instant of a row as ISO 8601, or null where the log does not say it. */
+  readonly instantOf: (row: number) => string | null;
+}
+
+/** Days of the leap year given to dates without a year. */
+const DAYS_OF_YEARLESS = 366;
+/** Two-number clocks beyond so many hours count minutes and seconds (chosen). */
+const MOST_HOURS = 100;
+
+const elapsedOnly = (seconds: Float64Array, pattern: string): ResolvedTime => ({
+  seconds,
+  kind: 'elapsed',
+  pattern,
+  instantOf: () => null,
+});
+
+const extentOf = (values: Float64Array): { min: number; max: number } => {
+  let min = Infinity;
+  let max = -Infinity;
+  for (const value of values) {
+    if (value < min) min = value;
+    if (value > max) max = value;
+  }
+  return { min, max };
+};
+
+const decideNumbers = (
+  plan: ColumnPlan,
+  sample: TableSample,
+  bare: Float64Array,
+  riseC: number,
+): NumericTime => {
+  const column = 'column' in plan.time ? plan.time.column : 0;
+  const { min, max } = extentOf(bare);
+  const isFractional = bare.some((value) => !Number.isNaN(value) && !Number.isInteger(value));
+  const header = timeScale(sample.units[column] ?? null);
+  return decideNumericTime(min, max, header, { span: max - min, riseC, isFractional });
+};
+
+/** Numbers become seconds after the first of them is taken off, so that no decimals are lost. */
+const resolveNumbers = (
+  plan: ColumnPlan,
+  sample: TableSample,
+  columns: RawColumns,
+  riseC: number,
+  account: Account,
+): ResolvedTime => {
+  const bare = columns.time.subarray(0, columns.length);
+  const numeric = decideNumbers(plan, sample, bare, riseC);
+  account.decide('time-unit', numeric.unit, numeric.why, numeric.certainty);
+  if (numeric.assumption !== null) {
+    account.assume(numeric.assumption);
+    account.warn('time-unit-assumed');
+  }
+  const scale = secondsIn(numeric.unit);
+  const zero = numeric.from === 'elapsed' ? 0 : (bare.find((value) => !Number.isNaN(value)) ?? 0);
+  const seconds = scale === 1 && zero === 0 ? bare : bare.map((value) => (value - zero) * scale);
+  const pattern = numeric.from === 'elapsed' ? 'elapsed' : numeric.from;
+  account.decide('time-pattern', `${pattern} ${numeric.unit}`, numeric.why, numeric.certainty);
+  if (numeric.from === 'elapsed') return elapsedOnly(seconds, `elapsed ${numeric.unit}`);
+  const isEpoch = numeric.from === 'epoch';
+  const zeroSeconds = isEpoch ? zero * scale : (zero - SERIAL_OF_EPOCH) * SECONDS_PER_DAY;
+  const zeroDays = Math.floor(zeroSeconds / SECONDS_PER_DAY);
+  const ofDay = zeroSeconds - zeroDays * SECONDS_PER_DAY;
+  // Days of a spreadsheet carry about ten digits behind the day: no more than milliseconds.
+  const rounded = (value: number): number => Math.round(value * 1e3) / 1e3;
+  return {
+    seconds,
+    kind: 'instant',
+    pattern: isEpoch ? `epoch ${numeric.unit}` : 'spreadsheet days',
+    instantOf: (row) => isoInstant(zeroDays, rounded(ofDay + seconds[row]!), isEpoch ? 0 : null),
+  };
+};
+
+const resolveClock = (
+  plan: ColumnPlan,
+  sample: TableSample,
+  columns: RawColumns,
+  account: Account,
+): ResolvedTime => {
+  const column = 'column' in plan.time ? plan.time.column : 0;
+  const stamps = sample.rows
+    .map((row) => scanStamp(row[column] ?? ''))
+    .filter((stamp) => stamp !== null);
+  const clock = columns.time.subarray(0, columns.length);
+  const groups = stamps[0]?.clockGroups ?? 0;
+  const name = sample.names[column] ?? '';
+  const { max } = extentOf(clock);
+  const isMinutes = groups === 2 && (max >= MOST_HOURS * 3600 || /mm:ss|min:s/i.test(name));
+  const pattern = isMinutes ? 'mm:ss' : groups === 2 ? 'hh:mm' : 'hh:mm:ss';
+  const hasHalf = stamps.some((stamp) => stamp.half !== null);
+  account.decide('time-pattern', hasHalf ? `${pattern} am/pm` : pattern, 'rows-agree', 0.8);
+  if (isMinutes) {
+    account.assume('minutes-and-seconds');
+    return elapsedOnly(
+      clock.map((seconds) => seconds / 60),
+      pattern,
+    );
+  }
+  const { seconds, assumption } = unwrapClock(clock, hasHalf);
+  if (assumption !== null) {
+    account.assume(assumption);
+    account.warn('no-date');
+  }
+  return elapsedOnly(seconds, hasHalf ? `${pattern} am/pm` : pattern);
+};
+
+/** Dates without a year: a fall of most of a year is New Year. */
+const acrossNewYear = (seconds: Float64Array): Float64Array => {
+  const year = DAYS_OF_YEARLESS * SECONDS_PER_DAY;
+  let added = 0;
+  let last = -Infinity;
+  return seconds.map((value) => {
+    if (Number.isNaN(value)) return value;
+    if (value < last - year / 2) added += year;
+    last = value;
+    return value + added;
+  });
+};
+
+const resolveDates = (plan: ColumnPlan, columns: RawColumns, account: Account): ResolvedTime => {
+  const pattern = account.decisions().find(({ what }) => what === 'time-pattern')?.choice ?? '';
+  const seconds = columns.time.subarray(0, columns.length);
+  if (account.assumptions().includes('no-year'))
+    return elapsedOnly(acrossNewYear(seconds), pattern);
+  return {
+    seconds,
+    kind: 'instant',
+    pattern,
+    instantOf: (row) => {
+      const offset = columns.offsetAt(row);
+      return isoInstant(plan.originDays, seconds[row]! + (offset ?? 0) * 60, offset);
+    },
+  };
+};
+
+/** Turns the times that were read into seconds on one clock. `riseC` helps to tell bare numbers. */
+export const resolveTime = (
+  plan: ColumnPlan,
+  sample: TableSample,
+  columns: RawColumns,
+  riseC: number,
+  account: Account,
+): ResolvedTime => {
+  const { form } = plan.time;
+  if (form === 'number') return resolveNumbers(plan, sample, columns, riseC, account);
+  if (form === 'clock') return resolveClock(plan, sample, columns, account);
+  if (form === 'interval') {
+    return elapsedOnly(columns.time.subarray(0, columns.length), 'interval');
+  }
+  return resolveDates(plan, columns, account);
+};

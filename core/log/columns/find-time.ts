@@ -1,0 +1,155 @@
+import { scanStamp } from '../time/stamp.ts';
+import { parseDuration } from '../time/duration.ts';
+import { timeScale } from '../text/unit-text.ts';
+import { looksLikeEpoch, looksLikeSerial } from '../time/numeric-time.ts';
+import { meaningOf, speaksOfTime } from './name-meaning.ts';
+import { agrees, holdsTimes, type ColumnProfile } from './profile.ts';
+import type { TableSample } from './sample.ts';
+
+/** A place where the time could be, before the order of day and month is decided. */
+export interface TimeCandidate {
+  readonly form: 'stamp' | 'date-and-clock' | 'clock' | 'number';
+  readonly columns: readonly number[];
+  readonly score: number;
+}
+
+/** A column of times must not fall back in more than this share of its steps (chosen). */
+const MOSTLY_RISING = 0.9;
+/** Below this share of distinct stamps a finer column of numbers is better (chosen). */
+const COARSE_STAMPS = 0.5;
+
+const distinctShare = (profile: ColumnProfile, rows: number): number =>
+  profile.distinct / Math.max(1, Math.min(rows, 1000));
+
+const isStuck = (profile: ColumnProfile, rows: number): boolean =>
+  rows > 2 && profile.distinct <= 1;
+
+const stampCandidates = ({ profiles, rows, names }: TableSample): TimeCandidate[] =>
+  profiles
+    .filter((profile) => profile.kind === 'stamp' && agrees(profile))
+    .filter((profile) => !isStuck(profile, rows.length))
+    .map((profile) => {
+      const share = distinctShare(profile, rows.length);
+      const named = speaksOfTime(names[profile.column] ?? '') ? 2 : 0;
+      const coarse = share < COARSE_STAMPS ? 30 : 0;
+      return {
+        form: 'stamp',
+        columns: [profile.column],
+        score: 100 + named + (profile.filled > 0.9 ? 2 : 0) - coarse,
+      };
+    });
+
+/** Eight digits under a name that speaks of a date are one: `20240131`. */
+const isCompactDate = ({ numbers }: ColumnProfile): boolean =>
+  numbers !== null && numbers.isInteger && numbers.min >= 19_700_101 && numbers.max <= 21_001_231;
+
+const isCompactClock = ({ numbers }: ColumnProfile): boolean =>
+  numbers !== null && numbers.isInteger && numbers.min >= 0 && numbers.max <= 235_959;
+
+const dateAndClock = (sample: TableSample): TimeCandidate[] => {
+  const { profiles, rows, names } = sample;
+  const timed = (profile: ColumnProfile): boolean => speaksOfTime(names[profile.column] ?? '');
+  const dates = profiles.filter(
+    (profile) =>
+      (profile.kind === 'date' && agrees(profile)) || (isCompactDate(profile) && timed(profile)),
+  );
+  return dates.flatMap((date) => {
+    const clocks = profiles.filter(
+      (profile) =>
+        profile !== date &&
+        ((profile.kind === 'clock' && agrees(profile) && !isStuck(profile, rows.length)) ||
+          (isCompactDate(date) && isCompactClock(profile) && timed(profile))),
+    );
+    const nearest = clocks.sort(
+      (one, other) => Math.abs(one.column - date.column) - Math.abs(other.column - date.column),
+    )[0];
+    if (nearest === undefined) return [];
+    return [{ form: 'date-and-clock', columns: [date.column, nearest.column], score: 95 }];
+  });
+};
+
+const secondsOfCell = (cell: string): number => {
+  const stamp = scanStamp(cell);
+  if (stamp?.clockSeconds != null) return stamp.clockSeconds + stamp.fraction;
+  return parseDuration(cell);
+};
+
+const risingShare = (values: readonly number[]): number => {
+  const present = values.filter((value) => !Number.isNaN(value));
+  const rises = present.filter((value, index) => index > 0 && value >= present[index - 1]!).length;
+  return rises / Math.max(1, present.length - 1);
+};
+
+const clockCandidates = ({ profiles, rows, names }: TableSample): TimeCandidate[] =>
+  profiles
+    .filter((profile) => profile.kind !== 'stamp' && profile.kind !== 'date')
+    .filter((profile) => holdsTimes(profile) && !isStuck(profile, rows.length))
+    .map((profile) => {
+      const seconds = rows.map((row) => secondsOfCell(row[profile.column] ?? ''));
+      const rising = risingShare(seconds);
+      const named = speaksOfTime(names[profile.column] ?? '') ? 2 : 0;
+      const total = /total|elapsed|gesamt/i.test(names[profile.column] ?? '') ? 2 : 0;
+      const steady = rising > 0.98 ? 4 : 0;
+      return {
+        form: 'clock',
+        columns: [profile.column],
+        score: (rising >= MOSTLY_RISING ? 80 : 40) + named + total + steady,
+      };
+    });
+
+const numberScore = (sample: TableSample, profile: ColumnProfile): number => {
+  const { numbers, column } = profile;
+  const name = sample.names[column] ?? '';
+  const unit = sample.units[column] ?? null;
+  if (numbers === null || numbers.isConstant || numbers.rising < MOSTLY_RISING) return 0;
+  if (looksLikeEpoch(numbers)) return 90;
+  const isTimeUnit = timeScale(unit) !== null;
+  const named = sample.isNamed && speaksOfTime(name);
+  if (looksLikeSerial(profile)) return named || !sample.isNamed ? 88 : 45;
+  if (unit !== null && !isTimeUnit) return 0;
+  const meaning = meaningOf(name, unit);
+  if (sample.isNamed && meaning === 'index') return 0;
+  const strict = profile.distinct >= 0.9 * Math.min(1000, numbers.count) ? 2 : 0;
+  if (named || isTimeUnit) return 74 + (named && isTimeUnit ? 2 : 0) + strict;
+  const isOpen = meaning === 'unknown' || meaning === 'probe';
+  if (!isOpen || numbers.min < 0) return 0;
+  // Unnamed numbers that only ever rise, ahead of everything else, are a time more often than not.
+  return column === 0 && numbers.rising === 1 ? 50 + strict : 0;
+};
+
+const numberCandidates = (sample: TableSample): TimeCandidate[] =>
+  sample.profiles
+    .filter((profile) => profile.kind === 'number' && agrees(profile))
+    .map((profile) => ({
+      form: 'number' as const,
+      columns: [profile.column],
+      score: numberScore(sample, profile),
+    }))
+    .filter(({ score }) => score > 0);
+
+/** Every place where the time could be, the likeliest first; of equals, the leftmost. */
+export const findTime = (sample: TableSample): readonly TimeCandidate[] =>
+  [
+    ...stampCandidates(sample),
+    ...dateAndClock(sample),
+    ...clockCandidates(sample),
+    ...numberCandidates(sample),
+  ].sort((one, other) => other.score - one.score || one.columns[0]! - other.columns[0]!);
+
+/** The candidate that the person's own columns make, or null if they hold no times. */
+export const givenTime = (
+  sample: TableSample,
+  columns: readonly number[],
+): TimeCandidate | null => {
+  const profiles = columns.map((column) => sample.profiles[column]!);
+  const [first, second] = profiles;
+  if (first === undefined) return null;
+  if (second !== undefined) {
+    const [date, clock] = first.kind === 'clock' ? [second, first] : [first, second];
+    return { form: 'date-and-clock', columns: [date.column, clock.column], score: 100 };
+  }
+  if (first.kind === 'number') return { form: 'number', columns, score: 100 };
+  if (first.kind === 'stamp' || first.kind === 'date')
+    return { form: 'stamp', columns, score: 100 };
+  return holdsTimes(first) ? { form: 'clock', columns, score: 100 } : null;
+};

@@ -1,0 +1,27 @@
+import type { DayOrder } from '../time/date-order.ts';
+
+/** Where a row's time comes from, and in which form it stands there. */
+export type TimePlan =
+  /** Date and time of day in one cell. */
+  | { readonly form: 'stamp'; readonly column: number; readonly order: DayOrder }
+  /** Date in one column, time of day in another. */
+  | {
+      readonly form: 'date-and-clock';
+      readonly column: number;
+      readonly clockColumn: number;
+      readonly order: DayOrder;
+    }
+  /** Time of day, or hours, minutes and seconds elapsed. */
+  | { readonly form: 'clock'; readonly column: number }
+  /** A bare number: since an epoch, a spreadsheet's day, or elapsed. */
+  | { readonly form: 'number'; readonly column: number }
+  /** No time in the row: one interval after the row before. */
+  | { readonly form: 'interval'; readonly seconds: number }
+  /** No time in the row: date and clock stand in the head of each section of the file. */
+  | { readonly form: 'section'; readonly column: number; readonly order: DayOrder };
+
+/** The columns that a plan takes times from. */
+export const timeColumnsOf = (plan: TimePlan): readonly number[] => {
+  if (plan.form === 'interval' || plan.form === 'section') return [];
+  return plan.form === 'date-and-clock' ? [plan.column, plan.clockColumn] : [plan.column];
+};

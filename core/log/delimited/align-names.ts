@@ -1,0 +1,55 @@
+/** A word of a line and the characters that it covers. */
+interface Word {
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const wordsIn = (line: string, gap: RegExp): Word[] => {
+  const words: Word[] = [];
+  let at = 0;
+  for (const part of line.split(gap)) {
+    const from = line.indexOf(part, at);
+    if (part !== '') words.push({ text: part, from, to: from + part.length });
+    at = from + part.length;
+  }
+  return words;
+};
+
+/** How far two stretches are apart; less than 0 if they overlap. */
+const distance = (one: Word, other: Word): number =>
+  Math.max(one.from, other.from) - Math.min(one.to, other.to);
+
+/**
+ * The names over columns that blanks separate. Names may hold single blanks and cells may be empty,
+ * so the words go to the columns under which they stand: `rows` are lines of the table as printed.
+ */
+export const alignNames = (
+  header: string,
+  rows: readonly string[],
+  width: number,
+): readonly string[] => {
+  const wide = wordsIn(header.trimEnd(), /\s{2,}|\t/);
+  if (wide.length === width) return wide.map(({ text }) => text);
+  const narrow = wordsIn(header.trimEnd(), /\s/);
+  if (narrow.length === width) return narrow.map(({ text }) => text);
+  const columns = rows
+    .map((row) => wordsIn(row, /\s/))
+    .filter((words) => words.length === width)
+    .reduce<Word[]>(
+      (union, words) =>
+        words.map((word, column) => ({
+          text: '',
+          from: Math.min(word.from, union[column]?.from ?? Infinity),
+          to: Math.max(word.to, union[column]?.to ?? 0),
+        })),
+      [],
+    );
+  const names = Array.from({ length: width }, () => [] as string[]);
+  for (const word of narrow) {
+    const apart = columns.map((column) => distance(word, column));
+    const nearest = apart.indexOf(Math.min(...apart));
+    names[nearest]?.push(word.text);
+  }
+  return names.map((words) => words.join(' '));
+};

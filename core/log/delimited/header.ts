@@ -1,0 +1,143 @@
+import type { Survey, SurveyedLine } from './survey.ts';
+import { fitsKinds } from './survey.ts';
+import { isNumberClass, isTimeClass } from '../text/cell-class.ts';
+import { unitOfText } from '../text/unit-text.ts';
+
+/** Where a table stands in the head of the file. Indices count lines from 0. */
+export interface TablePlace {
+  /** The header's lines from the top; empty if there is none. */
+  readonly header: readonly number[];
+  readonly firstRow: number;
+}
+
+const MOST_HEADER_LINES = 8;
+/** Blank lines, tags and spoilt rows that may stand between the header and the first good row. */
+const MOST_LINES_BETWEEN = 6;
+
+const COMMENT_SIGNS = /^[#;%!*/']+\s*/;
+
+const filledCells = ({ cells }: SurveyedLine): string[] => cells.filter((cell) => cell !== '');
+
+/** A line's cells as names: without the comment sign that may stand before the first. */
+export const headerCells = (line: SurveyedLine): readonly string[] => {
+  const [first = '', ...rest] = line.cells;
+  const bare = first.replace(COMMENT_SIGNS, '');
+  // `# time temp` splits off the sign as a cell of its own where blanks separate.
+  return bare === '' && first !== '' ? rest : [bare, ...rest];
+};
+
+const hasWords = (line: SurveyedLine): boolean => {
+  const { classes } = line;
+  return !classes.some((kind) => isNumberClass(kind) || isTimeClass(kind));
+};
+
+/** Whether the names of places are numbers: `Time, 1, 2, 3`. */
+const isNumbered = ({ cells, classes }: SurveyedLine): boolean => {
+  const first = classes.findIndex((kind) => kind !== 'empty');
+  const rest = cells.slice(first + 1).filter((cell) => cell !== '');
+  const isCount = rest.every((cell, index) => Number(cell) === index + 1);
+  return classes[first] === 'text' && rest.length > 1 && isCount;
+};
+
+/** Whether a line could hold the names of a table of this width. */
+const isHeaderLike = (line: SurveyedLine, survey: Survey): boolean => {
+  const filled = filledCells(line).length;
+  if (survey.width === 1) return filled === 1 && hasWords(line) && headerCells(line).length === 1;
+  if (filled < 2 || (!hasWords(line) && !isNumbered(line))) return false;
+  const cells = headerCells(line).length;
+  const isRightWidth = cells >= survey.width - 1 && cells <= survey.width + 2;
+  return isRightWidth && filled >= Math.max(2, Math.ceil(survey.width / 2));
+};
+
+const isUnits = (line: SurveyedLine): boolean => {
+  const filled = filledCells(line);
+  const units = filled.filter((cell) => unitOfText(cell) !== null).length;
+  return units > 0 && units >= 0.5 * filled.length;
+};
+
+/** A further header line above (or below) one: as wide, and filled in at least half. */
+const continuesHeader = (line: SurveyedLine, header: SurveyedLine, survey: Survey): boolean => {
+  const filled = filledCells(line).length;
+  if (filled < Math.max(2, Math.ceil(survey.width / 2)) && !isUnits(line)) return false;
+  const isSameWidth = line.cells.length === header.cells.length;
+  const isShorterUnits = isUnits(line) || isUnits(header);
+  const isNear = Math.abs(line.cells.length - header.cells.length) <= 2;
+  return isSameWidth || (isShorterUnits && isNear);
+};
+
+const isComment = (line: SurveyedLine): boolean => COMMENT_SIGNS.test(line.cells[0] ?? '');
+
+/** The lines of the header whose lowest line is `lowest`. */
+const wholeHeader = (lowest: number, survey: Survey): number[] => {
+  const lines = [lowest];
+  const bottom = survey.lines[lowest]!;
+  for (let index = lowest - 1; index >= 0 && lines.length < MOST_HEADER_LINES; index -= 1) {
+    const line = survey.lines[index]!;
+    if (isComment(line) !== isComment(bottom)) break;
+    if (!continuesHeader(line, bottom, survey) || fitsAsRow(line, survey)) break;
+    lines.unshift(index);
+  }
+  return lines;
+};
+
+const fitsAsRow = (line: SurveyedLine, survey: Survey): boolean =>
+  fitsKinds(line, survey) &&
+  line.classes.some((kind) => isNumberClass(kind) || isTimeClass(kind)) &&
+  line.cells.length >= survey.width - 1;
+
+interface Found extends TablePlace {
+  readonly key: string;
+  rows: number;
+}
+
+const keyOf = (header: readonly number[], survey: Survey): string =>
+  header.map((index) => survey.lines[index]!.cells.join('\u0001')).join('\u0002');
+
+/**
+ * Finds the table in the head of the file: of the headers that stand above good rows, the one with
+ * the most rows, and of equals the first. Rows before any header belong to none.
+ */
+export const placeTable = (survey: Survey, headLines: number): TablePlace | null => {
+  const rows = new Set(survey.rows);
+  const found = new Map<string, Found>();
+  let header: number[] = [];
+  let pending: number | null = null;
+  for (let index = 0; index < headLines; index += 1) {
+    const line = survey.lines[index]!;
+    if (rows.has(index)) {
+      if (pending !== null) {
+        const isNear = index - pending <= MOST_LINES_BETWEEN + 1;
+        header = isNear ? wholeHeader(pending, survey) : [];
+        pending = null;
+      }
+      const key = keyOf(header, survey);
+      const known = found.get(key);
+      if (known === undefined) found.set(key, { key, header, firstRow: index, rows: 1 });
+      else known.rows += 1;
+    } else if (isHeaderLike(line, survey)) {
+      // A line of units under the names belongs to them; the lowest line is where the header ends.
+      pending = index;
+    }
+  }
+  const ranked = [...found.values()].sort((one, other) => other.rows - one.rows);
+  return ranked[0] ?? null;
+};
+
+/** The header when the person names its line: that line and the row of units that may follow. */
+export const placeGivenHeader = (
+  survey: Survey,
+  headerLine: number | null,
+  headLines: number,
+): TablePlace | null => {
+  const after = headerLine ?? 0;
+  const firstRow = survey.rows.find((index) => index >= after && index < headLines);
+  if (firstRow === undefined) return null;
+  if (headerLine === null) return { header: [], firstRow };
+  const below = survey.lines[after];
+  const hasUnits = below !== undefined && after < firstRow && isUnits(below);
+  return { header: hasUnits ? [headerLine - 1, after] : [headerLine - 1], firstRow };
+};
+
+/** Which of the header's lines is the row of units, or null. */
+export const unitsLine = (header: readonly number[], survey: Survey): number | null =>
+  header.slice(1).findLast((index) => isUnits(survey.lines[index]!)) ?? null;

@@ -1,0 +1,124 @@
+import { MAX_COLUMNS } from '../limits.ts';
+
+/** What stands between cells. */
+export interface Dialect {
+  /** One character, or `blanks` for runs of blanks and tabs. */
+  readonly delimiter: string;
+  /** Whether every whole line is wrapped in quotes, as some exports do by mistake. */
+  readonly isWrapped: boolean;
+}
+
+export const BLANKS = 'blanks';
+
+export interface SplitLine {
+  /** Trimmed, without quotes. */
+  readonly cells: readonly string[];
+  /** Whether a quote was opened and not closed before the line's end. */
+  readonly isOpen: boolean;
+}
+
+const QUOTE = '"';
+const isBlank = (character: string): boolean =>
+  character === ' ' || character === '\t' || character === '\u00a0';
+
+/** `="25.5"` is how some exports keep a spreadsheet from reading a number as a date. */
+const unguarded = (cell: string): string =>
+  cell.startsWith('="') && cell.endsWith('"') && cell.length > 2 ? cell.slice(2, -1) : cell;
+
+interface Cell {
+  readonly text: string;
+  /** Where the delimiter after it stands, or the line's end. */
+  readonly end: number;
+  readonly isOpen: boolean;
+}
+
+/** A cell that opens with a quote: up to its closing quote; two quotes inside stand for one. */
+const quotedCell = (line: string, from: number, isEnd: (at: number) => boolean): Cell => {
+  let at = from + 1;
+  let text = '';
+  for (;;) {
+    const close = line.indexOf(QUOTE, at);
+    if (close < 0) return { text: text + line.slice(at), end: line.length, isOpen: true };
+    text += line.slice(at, close);
+    at = close + 1;
+    if (line.charAt(at) !== QUOTE) break;
+    text += QUOTE;
+    at += 1;
+  }
+  let end = at;
+  while (end < line.length && !isEnd(end)) end += 1;
+  return { text: text + line.slice(at, end).trimEnd(), end, isOpen: false };
+};
+
+const splitAtMarks = (line: string, delimiter: string): SplitLine => {
+  const cells: string[] = [];
+  let at = 0;
+  const isEnd = (index: number): boolean => line.charAt(index) === delimiter;
+  while (cells.length < MAX_COLUMNS) {
+    let start = at;
+    while (isBlank(line.charAt(start)) && line.charAt(start) !== delimiter) start += 1;
+    if (line.charAt(start) === QUOTE) {
+      const cell = quotedCell(line, start, isEnd);
+      cells.push(cell.text.trim());
+      if (cell.isOpen) return { cells, isOpen: true };
+      at = cell.end;
+    } else {
+      const found = line.indexOf(delimiter, start);
+      const end = found < 0 ? line.length : found;
+      cells.push(unguarded(line.slice(start, end).trim()));
+      at = end;
+    }
+    if (at >= line.length) break;
+    at += 1;
+  }
+  return { cells, isOpen: false };
+};
+
+const splitAtBlanks = (line: string): SplitLine => {
+  const cells: string[] = [];
+  const isEnd = (index: number): boolean => isBlank(line.charAt(index));
+  let at = 0;
+  while (cells.length < MAX_COLUMNS) {
+    while (at < line.length && isBlank(line.charAt(at))) at += 1;
+    if (at >= line.length) break;
+    if (line.charAt(at) === QUOTE) {
+      const cell = quotedCell(line, at, isEnd);
+      cells.push(cell.text.trim());
+      if (cell.isOpen) return { cells, isOpen: true };
+      at = cell.end;
+    } else {
+      const start = at;
+      while (at < line.length && !isBlank(line.charAt(at))) at += 1;
+      cells.push(line.slice(start, at));
+    }
+  }
+  return { cells, isOpen: false };
+};
+
+const splitOnce = (line: string, delimiter: string): SplitLine =>
+  delimiter === BLANKS ? splitAtBlanks(line) : splitAtMarks(line, delimiter);
+
+/**
+ * The cells of one line. A quote counts only where a cell begins, so that an inch mark or a stray
+ * quote inside a cell is a character like any other.
+ */
+export const splitLine = (line: string, dialect: Dialect): SplitLine => {
+  if (!dialect.isWrapped) return splitOnce(line, dialect.delimiter);
+  const whole = quotedCell(line.trim(), 0, () => false);
+  return line.trim().startsWith(QUOTE)
+    ? splitOnce(whole.text, dialect.delimiter)
+    : splitOnce(line, dialect.delimiter);
+};
+
+/** Whether a line is one quoted cell from its first to its last character, with marks inside. */
+export const isWrappedLine = (line: string): boolean => {
+  const bare = line.trim();
+  if (!bare.startsWith(QUOTE) || !bare.endsWith(QUOTE) || bare.length < 3) return false;
+  const cell = quotedCell(bare, 0, () => false);
+  return (
+    !cell.isOpen &&
+    cell.end === bare.length &&
+    cell.text.length === bare.length - 2 &&
+    /[,;\t|]/.test(cell.text)
+  );
+};

@@ -1,0 +1,157 @@
+import { MAX_COLUMNS, MAX_NAME_CHARS } from '../limits.ts';
+import type { JsonNode, JsonObject } from './parse-json.ts';
+
+/** A row of a JSON table: its cells as text, and the characters it was made from. */
+export interface JsonRow {
+  readonly cells: string[];
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A table found in a JSON file. */
+export interface JsonTable {
+  readonly names: readonly string[];
+  readonly isNamed: boolean;
+  readonly rows: readonly JsonRow[];
+}
+
+/** The text of a scalar as a cell; what JSON writes for "nothing" is an empty cell. */
+export const cellOf = (node: JsonNode): string => {
+  if (node.kind !== 'scalar') return '';
+  return !node.isString && /^(?:null|none|undefined)$/i.test(node.text) ? '' : node.text.trim();
+};
+
+/** Gathers columns by name in the order in which they are met. */
+class Columns {
+  readonly names: string[] = [];
+  readonly #byName = new Map<string, number>();
+
+  indexOf(name: string): number | null {
+    const cut = name.slice(0, MAX_NAME_CHARS);
+    const known = this.#byName.get(cut);
+    if (known !== undefined) return known;
+    if (this.names.length >= MAX_COLUMNS) return null;
+    this.#byName.set(cut, this.names.length);
+    this.names.push(cut);
+    return this.names.length - 1;
+  }
+}
+
+/** Puts the scalars of a record into cells, nested ones under names joined by points. */
+const fill = (node: JsonNode, name: string, columns: Columns, cells: string[]): void => {
+  if (node.kind === 'scalar') {
+    const column = columns.indexOf(name);
+    if (column !== null) cells[column] = cellOf(node);
+    return;
+  }
+  const members: (readonly [string, JsonNode])[] =
+    node.kind === 'object'
+      ? [...node.entries]
+      : node.items.map((item, index) => [String(index + 1), item] as const);
+  for (const [key, member] of members)
+    fill(member, name === '' ? key : `${name}.${key}`, columns, cells);
+};
+
+const evened = (cells: string[], width: number): string[] =>
+  Array.from({ length: width }, (_, column) => cells[column] ?? '');
+
+const finished = (
+  rows: readonly JsonRow[],
+  names: readonly string[],
+  isNamed: boolean,
+): JsonTable => ({
+  names,
+  isNamed,
+  rows: rows.map((row) => ({ ...row, cells: evened(row.cells, names.length) })),
+});
+
+/** The table of records with names: one row each, whatever keys they have. */
+export const tableOfRecords = (records: readonly JsonNode[]): JsonTable => {
+  const columns = new Columns();
+  const rows = records.map((record) => {
+    const cells: string[] = [];
+    fill(record, '', columns, cells);
+    return { cells, from: record.from, to: record.to };
+  });
+  return finished(rows, columns.names, true);
+};
+
+/** The table of rows without names; `names` come from elsewhere, or from a first row of words. */
+export const tableOfRows = (
+  items: readonly JsonNode[],
+  names: readonly string[] | null,
+): JsonTable => {
+  const rows = items.map((item) => ({
+    cells: item.kind === 'array' ? item.items.map(cellOf) : [cellOf(item)],
+    from: item.from,
+    to: item.to,
+  }));
+  const [first] = rows;
+  const isHeader =
+    names === null &&
+    first !== undefined &&
+    first.cells.length > 1 &&
+    first.cells.every((cell) => cell !== '' && !/^[\d.+-]/.test(cell));
+  const body = isHeader ? rows.slice(1) : rows;
+  const width = Math.min(
+    MAX_COLUMNS,
+    body.reduce((most, { cells }) => Math.max(most, cells.length), 0),
+  );
+  const known = names ?? (isHeader ? first.cells : []);
+  const all = Array.from({ length: width }, (_, column) => known[column] ?? `column ${column + 1}`);
+  return finished(body, all, known.length > 0);
+};
+
+/** The table of arrays that stand side by side under their names. */
+export const tableOfColumns = (
+  columns: readonly (readonly [string, readonly JsonNode[]])[],
+): JsonTable => {
+  const shown = columns.slice(0, MAX_COLUMNS);
+  const length = Math.max(...shown.map(([, items]) => items.length));
+  const rows = Array.from({ length }, (_, row) => {
+    const [first] = shown;
+    const at = first?.[1][row];
+    return {
+      cells: shown.map(([, items]) => (items[row] === undefined ? '' : cellOf(items[row]))),
+      from: at?.from ?? 0,
+      to: at?.to ?? 0,
+    };
+  });
+  return finished(
+    rows,
+    shown.map(([name]) => name.slice(0, MAX_NAME_CHARS)),
+    true,
+  );
+};
+
+/** The table of an object whose keys are times: the key becomes the first column. */
+export const tableOfKeyed = (object: JsonObject): JsonTable => {
+  const columns = new Columns();
+  columns.indexOf('time');
+  const rows = object.entries.map(([key, node]) => {
+    const cells = [key];
+    if (node.kind === 'array')
+      node.items.forEach((item, index) => fill(item, `value ${index + 1}`, columns, cells));
+    else fill(node, node.kind === 'scalar' ? 'value' : '', columns, cells);
+    return { cells, from: node.from, to: node.to };
+  });
+  return finished(rows, columns.names, true);
+};
+
+/** One long table of several series: the name of each goes before its rows' cells. */
+export const tableOfSeries = (series: readonly (readonly [string, JsonTable])[]): JsonTable => {
+  const columns = new Columns();
+  columns.indexOf('series');
+  const rows = series.flatMap(([name, table]) => {
+    const places = table.names.map((column) => columns.indexOf(column));
+    return table.rows.map(({ cells, from, to }) => {
+      const placed: string[] = [name];
+      cells.forEach((cell, index) => {
+        const place = places[index];
+        if (place != null) placed[place] = cell;
+      });
+      return { cells: placed, from, to };
+    });
+  });
+  return finished(rows, columns.names, true);
+};

@@ -1,0 +1,49 @@
+import type { Log } from '../model/log.ts';
+import type { ReadingDecisions } from '../model/options.ts';
+import { Refusal } from '../model/refusal.ts';
+import { Account } from './account.ts';
+import { assembleLog } from './assemble/assemble-log.ts';
+import { openText, type GuessEncoding } from './bytes/open-text.ts';
+import type { Text } from './bytes/text.ts';
+import { readDelimited } from './delimited/read-delimited.ts';
+import { readJson } from './json/read-json.ts';
+import { MAX_FILE_BYTES } from './limits.ts';
+
+/** What the reader may be given from outside. */
+export interface ReadingEnvironment {
+  /** Names the encoding of bytes that are neither UTF-8 nor UTF-16, as TextDecoder calls it. */
+  readonly guessEncoding?: GuessEncoding;
+  /** Keeps to the careful path for every row. The result is the same; tests compare. */
+  readonly isCareful?: boolean;
+}
+
+const isBlank = ({ bytes }: Text): boolean => bytes.every((byte) => byte <= 0x20);
+
+/**
+ * Reads a log of any usual shape from the bytes of a file, with a full account of how.
+ *
+ * `fileName` is only carried along: nothing is decided by a name or its ending. `decisions` of the
+ * person override the reader's own.
+ *
+ * @throws Refusal with a plain sentence if the bytes are no log, or a decision does not suit them
+ */
+export const readLog = (
+  bytes: Uint8Array,
+  fileName: string,
+  decisions: ReadingDecisions = {},
+  environment: ReadingEnvironment = {},
+): Log => {
+  if (bytes.length === 0) throw new Refusal('empty', 'the file is empty');
+  if (bytes.length > MAX_FILE_BYTES) {
+    const most = MAX_FILE_BYTES / 1024 / 1024;
+    throw new Refusal('too-large', `the file is larger than ${most} MB; cut out the firing in it`);
+  }
+  const account = new Account();
+  const text = openText(bytes, environment.guessEncoding, account);
+  if (isBlank(text)) throw new Refusal('empty', 'there is nothing but blanks in the file');
+  const isCareful = environment.isCareful ?? false;
+  const table =
+    readJson(text, fileName, bytes.length, decisions, account) ??
+    readDelimited(text, fileName, bytes.length, decisions, account, isCareful);
+  return assembleLog(table);
+};

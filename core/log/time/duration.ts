@@ -1,0 +1,33 @@
+import { MAX_VALUE_CHARS } from '../limits.ts';
+import { SECONDS_PER_DAY } from './civil.ts';
+
+/** `2d 03:04:05`, `2 days, 3:04:05`, `2.03:04:05`, `2:03:04:05`. */
+const WITH_DAYS =
+  /^(\d{1,4})\s*(?:d|days?|tage?|j|jours?|dias?|giorni|dagen)?[\s,.:]\s*(\d{1,2}):(\d{2}):(\d{2}(?:[.,]\d{1,9})?)$/;
+/** `1h 05m 20s`, `90 min 5 s`, `1h05`. */
+const IN_WORDS =
+  /^(?:(\d{1,5})\s?h(?:ours?|rs?)?\.?)?\s?(?:(\d{1,5})\s?m(?:in(?:utes?)?)?\.?)?\s?(?:(\d{1,6}(?:[.,]\d{1,9})?)\s?s(?:ec(?:onds?)?)?\.?)?$/;
+
+const decimal = (text: string | undefined): number => Number((text ?? '0').replace(',', '.'));
+
+/**
+ * Seconds of a time elapsed that is written with days or with words; NaN for anything else. The
+ * plain forms `h:mm` and `h:mm:ss` are read as clocks.
+ */
+export const parseDuration = (cell: string): number => {
+  if (cell.length > MAX_VALUE_CHARS || !/^\d/.test(cell)) return Number.NaN;
+  const lower = cell.toLowerCase();
+  const days = WITH_DAYS.exec(lower);
+  if (days !== null) {
+    const [, day, hour, minute, second] = days;
+    return (
+      decimal(day) * SECONDS_PER_DAY + decimal(hour) * 3600 + decimal(minute) * 60 + decimal(second)
+    );
+  }
+  const words = IN_WORDS.exec(lower);
+  const [, hours, minutes, seconds] = words ?? [];
+  // One word alone is a number with its unit.
+  const named = [hours, minutes, seconds].filter((part) => part !== undefined);
+  if (named.length < 2) return Number.NaN;
+  return decimal(hours) * 3600 + decimal(minutes) * 60 + decimal(seconds);
+};

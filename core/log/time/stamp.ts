@@ -1,0 +1,248 @@
+import { MAX_VALUE_CHARS } from '../limits.ts';
+import { fold } from '../text/fold.ts';
+import { timeWord } from './time-words.ts';
+
+/** One number of a date, as printed. */
+export interface DatePart {
+  readonly value: number;
+  readonly digits: number;
+  /** Whether it came as a month's name. */
+  readonly isName: boolean;
+}
+
+/** A time of day, a date or both, as printed; which part of a date is the day is not decided. */
+export interface Stamp {
+  /** None, two (no year) or three. */
+  readonly date: readonly DatePart[];
+  /** The mark between the parts of the date, or '' for compact dates. */
+  readonly dateMark: string;
+  /** Seconds of the clock without decimals, or null without a clock. */
+  readonly clockSeconds: number | null;
+  readonly fraction: number;
+  /** How many numbers the clock has: 2 for `14:05`, 3 for `14:05:09`; 0 without a clock. */
+  readonly clockGroups: number;
+  /** The first number of the clock as printed. */
+  readonly hour: number;
+  readonly half: 'am' | 'pm' | null;
+  readonly offsetMinutes: number | null;
+}
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+const isLetter = (code: number): boolean =>
+  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || code >= 0xc0;
+
+const BLANKS = " \t\u00a0\u202f,'[]()_";
+const DATE_MARKS = '-/.';
+
+/** Reads the parts of one stamp from left to right; each step takes at least one character. */
+class StampScanner {
+  readonly #text: string;
+  #at = 0;
+  readonly #date: DatePart[] = [];
+  #dateMark = '';
+  /** Where the last mark of the date stands: two in a row make no date. */
+  #markAt = -2;
+  #clock: number[] | null = null;
+  #fraction = 0;
+  #half: 'am' | 'pm' | null = null;
+  #offset: number | null = null;
+
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  scan(): Stamp | null {
+    while (this.#at < this.#text.length) if (!this.#step()) return null;
+    return this.#result();
+  }
+
+  #code(offset = 0): number {
+    return this.#text.charCodeAt(this.#at + offset);
+  }
+
+  #step(): boolean {
+    const code = this.#code();
+    if (isDigit(code)) return this.#number();
+    if (isLetter(code)) return this.#word();
+    const character = this.#text.charAt(this.#at);
+    const isInDate = this.#date.length === 1 || this.#date.length === 2;
+    const isSign = character === '+' || character === '-';
+    if (isSign && this.#clock !== null && !isInDate) return this.#zone();
+    this.#at += 1;
+    if (BLANKS.includes(character)) return true;
+    // A mark may also close the date: `25.05. 14:00`, `20190622-021507`.
+    if (!DATE_MARKS.includes(character) || this.#date.length === 0) return false;
+    if (this.#markAt === this.#at - 2) return false;
+    this.#markAt = this.#at - 1;
+    if (this.#dateMark === '') this.#dateMark = character;
+    return true;
+  }
+
+  #digits(): { value: number; digits: number } {
+    const start = this.#at;
+    let value = 0;
+    while (isDigit(this.#code())) {
+      value = value * 10 + (this.#code() - 48);
+      this.#at += 1;
+    }
+    return { value, digits: this.#at - start };
+  }
+
+  #number(): boolean {
+    const { value, digits } = this.#digits();
+    const code = this.#code();
+    const opensClock =
+      code === 58 /* : */ || ((code | 32) === 104 /* h */ && isDigit(this.#code(1)));
+    if (opensClock) return digits <= 4 && this.#clockAfter(value);
+    if (digits === 14 || digits === 12) return this.#compactDate(value, digits);
+    if (digits === 8 && this.#date.length === 0) return this.#pushCompact(value);
+    const isCompactClock = this.#date.length === 3 && this.#clock === null;
+    if (isCompactClock && (digits === 6 || digits === 4)) return this.#compactClock(value, digits);
+    if (digits > 4 || this.#date.length === 3) return false;
+    this.#date.push({ value, digits, isName: false });
+    return true;
+  }
+
+  #compactDate(value: number, digits: number): boolean {
+    const scale = digits === 14 ? 1e6 : 1e4;
+    if (this.#date.length > 0 || this.#clock !== null) return false;
+    return (
+      this.#pushCompact(Math.floor(value / scale)) && this.#compactClock(value % scale, digits - 8)
+    );
+  }
+
+  #pushCompact(value: number): boolean {
+    this.#date.push(
+      { value: Math.floor(value / 10_000), digits: 4, isName: false },
+      { value: Math.floor(value / 100) % 100, digits: 2, isName: false },
+      { value: value % 100, digits: 2, isName: false },
+    );
+    return true;
+  }
+
+  #compactClock(value: number, digits: number): boolean {
+    const seconds = digits === 6 ? [value % 100] : [];
+    const minutes = digits === 6 ? Math.floor(value / 100) : value;
+    this.#clock = [Math.floor(minutes / 100), minutes % 100, ...seconds];
+    if (this.#code() === 46) this.#decimals();
+    return true;
+  }
+
+  /** The rest of a clock whose first number has been read; stands on its mark. */
+  #clockAfter(first: number): boolean {
+    if (this.#clock !== null) return false;
+    this.#clock = [first];
+    while (this.#clock.length < 3 && this.#isClockMark() && isDigit(this.#code(1))) {
+      this.#at += 1;
+      const { value, digits } = this.#digits();
+      if (digits > 2) return false;
+      this.#clock.push(value);
+    }
+    if (this.#clock.length === 3 && this.#hasDecimals()) this.#decimals();
+    return this.#clock.length >= 2;
+  }
+
+  #isClockMark(): boolean {
+    const code = this.#code();
+    return code === 58 || (code | 32) === 104 || (code | 32) === 109;
+  }
+
+  #hasDecimals(): boolean {
+    const code = this.#code();
+    if (!isDigit(this.#code(1))) return false;
+    // `12:00:00:123` are milliseconds; four numbers of two digits count days and are read elsewhere.
+    return code === 46 || code === 44 || (code === 58 && isDigit(this.#code(3)));
+  }
+
+  #decimals(): void {
+    this.#at += 1;
+    const start = this.#at;
+    while (isDigit(this.#code())) this.#at += 1;
+    this.#fraction = Number(`0.${this.#text.slice(start, this.#at)}`);
+  }
+
+  #zone(): boolean {
+    if (this.#offset !== null && this.#offset !== 0) return false;
+    const sign = this.#code() === 45 ? -1 : 1;
+    this.#at += 1;
+    const { value, digits } = this.#digits();
+    if (digits === 0 || digits > 4) return false;
+    let minutes = digits > 2 ? Math.floor(value / 100) * 60 + (value % 100) : value * 60;
+    if (digits <= 2 && this.#code() === 58) {
+      this.#at += 1;
+      minutes += this.#digits().value;
+    }
+    this.#offset = sign * minutes;
+    return minutes <= 14 * 60;
+  }
+
+  #word(): boolean {
+    const start = this.#at;
+    while (isLetter(this.#code()) || this.#code() === 46) this.#at += 1;
+    const word = fold(this.#text.slice(start, this.#at)).replaceAll('.', '');
+    if (this.#clock !== null && (word === 'a' || word === 'p')) {
+      this.#half = word === 'a' ? 'am' : 'pm';
+      return true;
+    }
+    if (word === 'm' && this.#half !== null) return true;
+    const meaning = timeWord(word);
+    if (meaning === null) return false;
+    if (meaning.kind === 'half') this.#half = meaning.afternoon ? 'pm' : 'am';
+    if (meaning.kind === 'zone') this.#offset = meaning.offsetMinutes;
+    if (meaning.kind !== 'month') return true;
+    if (this.#date.length === 3 || this.#date.some((part) => part.isName)) return false;
+    this.#date.push({ value: meaning.month, digits: 2, isName: true });
+    return true;
+  }
+
+  #result(): Stamp | null {
+    const clock = this.#clock;
+    const isDateSound = this.#date.length === 0 || this.#hasYear() || this.#isYearless();
+    if (!isDateSound || (clock === null && this.#date.length === 0)) return null;
+    const clockSeconds = clock === null ? null : secondsOf(clock, this.#half);
+    if (clock !== null && clockSeconds === null) return null;
+    return {
+      date: this.#date,
+      dateMark: this.#dateMark,
+      clockSeconds,
+      fraction: this.#fraction,
+      clockGroups: clock?.length ?? 0,
+      hour: clock?.[0] ?? 0,
+      half: this.#half,
+      offsetMinutes: this.#offset,
+    };
+  }
+
+  #hasYear(): boolean {
+    const [first, , third] = this.#date;
+    if (first === undefined || third === undefined) return false;
+    if (this.#date.some((part) => part.digits === 3)) return false;
+    return first.digits === 4 || third.digits === 4 || third.digits === 2;
+  }
+
+  /** Two numbers alone could be anything; beside a clock or with a month's name they are a date. */
+  #isYearless(): boolean {
+    if (this.#date.length !== 2) return false;
+    return this.#date.some((part) => part.isName) || this.#clock !== null;
+  }
+}
+
+const secondsOf = (clock: readonly number[], half: 'am' | 'pm' | null): number | null => {
+  const [first = 0, minutes = 0, seconds = 0] = clock;
+  if (minutes > 59 || seconds > 60) return null;
+  if (half !== null && (first < 1 || first > 12)) {
+    // Some logs write 24 hours and the mark beside them: `14:05 pm`.
+    if (first > 23 || (half === 'am' && first > 12)) return null;
+  }
+  const hour = half === null || first > 12 ? first : (first % 12) + (half === 'pm' ? 12 : 0);
+  return hour * 3600 + minutes * 60 + seconds;
+};
+
+/**
+ * The parts of a date, a time of day or both, in any usual order; null for anything else. Hours
+ * beyond 24 are allowed, since a clock may count the time elapsed.
+ */
+export const scanStamp = (text: string): Stamp | null => {
+  if (text.length === 0 || text.length > MAX_VALUE_CHARS) return null;
+  return new StampScanner(text).scan();
+};
