@@ -19,26 +19,37 @@ const meanRate = (from: number, to: number): number => {
   return (to - from) / Math.log1p(ratio);
 };
 
-/** The dose at every sample, from 0. */
+/** Longer records are followed at evenly spread samples: this many meet the dose within 1e-4. */
+const MOST_SAMPLES = 100_000;
+
+/** The samples to follow, the last one included. */
+const followed = (count: number): Uint32Array => {
+  const stride = Math.ceil(count / MOST_SAMPLES);
+  const steps = Math.ceil((count - 1) / stride);
+  return Uint32Array.from({ length: steps + 1 }, (_, k) => Math.min(k * stride, count - 1));
+};
+
+/** The dose at each followed sample, from 0. */
 const runningDose = (
-  trace: Trace,
+  { atSeconds, celsius }: Trace,
+  samples: Uint32Array,
   kinetics: Arrhenius,
   toTruth: (readC: number) => number,
 ): Float64Array => {
-  const { atSeconds, celsius } = trace;
-  const running = new Float64Array(atSeconds.length);
+  const running = new Float64Array(samples.length);
   let sum = 0;
   let fromC = toTruth(celsius[0]!);
   let fromRate = doseRate(kinetics, fromC);
-  for (let i = 1; i < atSeconds.length; i += 1) {
-    const toC = toTruth(celsius[i]!);
+  for (let k = 1; k < samples.length; k += 1) {
+    const toC = toTruth(celsius[samples[k]!]!);
     const toRate = doseRate(kinetics, toC);
-    const hours = (atSeconds[i]! - atSeconds[i - 1]!) / SECONDS_PER_HOUR;
+    const span = atSeconds[samples[k]!]! - atSeconds[samples[k - 1]!]!;
+    const hours = span / SECONDS_PER_HOUR;
     const isSmall = Math.abs(toC - fromC) <= SMALL_STEP_C;
     sum += isSmall
       ? hours * meanRate(fromRate, toRate)
       : doseOfSegment(kinetics, fromC, toC, hours);
-    running[i] = sum;
+    running[k] = sum;
     fromC = toC;
     fromRate = toRate;
   }
@@ -54,19 +65,23 @@ export const accumulatedDose = (
   kinetics: Arrhenius,
   toTruth: (readC: number) => number,
 ): HeatWork['accumulated'] => {
-  const running = runningDose(trace, kinetics, toTruth);
+  const samples = followed(trace.atSeconds.length);
+  const running = runningDose(trace, samples, kinetics, toTruth);
   const last = running.length - 1;
   const total = running[last]!;
   const kept = [0];
   let nextDose = total * BEGINS_SHARE;
-  for (let i = 1; i < last; i += 1) {
-    if (running[i]! < nextDose) continue;
+  for (let k = 1; k < last; k += 1) {
+    if (running[k]! < nextDose) continue;
     // The sample before a rise is kept too, so that a long level stretch stays level.
-    if (kept.at(-1)! < i - 1 && running[i]! - running[i - 1]! > total * STEP_SHARE)
-      kept.push(i - 1);
-    kept.push(i);
-    nextDose = running[i]! + total * STEP_SHARE;
+    const isRise = running[k]! - running[k - 1]! > total * STEP_SHARE;
+    if (isRise && kept.at(-1)! < k - 1) kept.push(k - 1);
+    kept.push(k);
+    nextDose = running[k]! + total * STEP_SHARE;
   }
   if (last > 0) kept.push(last);
-  return kept.map((i) => ({ atSeconds: seconds(trace.atSeconds[i]!), dose: running[i]! }));
+  return kept.map((k) => ({
+    atSeconds: seconds(trace.atSeconds[samples[k]!]!),
+    dose: running[k]!,
+  }));
 };

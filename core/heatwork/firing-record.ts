@@ -58,10 +58,13 @@ export const firingRecord = (trace: Trace, question: HeatWorkQuestion): FiringRe
  * The truth behind a reading, if the couple errs by `errorC` at the top: the error runs with
  * temperature as the couple's tolerance does, in proportion where the class is a percentage.
  */
-export const truthOf =
-  ({ tolerance, topToleranceC }: FiringRecord, errorC: number): ((readC: number) => number) =>
-  (readC) =>
-    readC - (errorC * tolerance.toleranceC(readC)) / topToleranceC;
+export const truthOf = (
+  { tolerance, topToleranceC }: FiringRecord,
+  errorC: number,
+): ((readC: number) => number) => {
+  if (errorC === 0) return (readC) => readC;
+  return (readC) => readC - (errorC * tolerance.toleranceC(readC)) / topToleranceC;
+};
 
 /** Doses of every cone if the readings err by `errorC` at the top. */
 export const dosesWith = (record: FiringRecord, errorC: number): number[] => {

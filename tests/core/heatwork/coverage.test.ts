@@ -65,14 +65,14 @@ const coverage = (couples: readonly Couple[], count: number, chartC: number): nu
 
 describe('the 80 % range', () => {
   test('covers 75–90 % where an ordinary couple errs within its class', () => {
-    const covered = coverage(ORDINARY, 500, 0);
+    const covered = coverage(ORDINARY, 300, 0);
     expect(covered).toBeGreaterThan(0.75);
     expect(covered).toBeLessThan(0.9);
   });
 
   test('covers 75–90 % for fine couples too, where the cones scatter as about their chart', () => {
     // A fine couple's own error is less than the chart's scatter, which the range holds as well.
-    const covered = coverage(FINE, 300, chartScatterC());
+    const covered = coverage(FINE, 200, chartScatterC());
     expect(covered).toBeGreaterThan(0.75);
     expect(covered).toBeLessThan(0.9);
   });
