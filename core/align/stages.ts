@@ -81,6 +81,23 @@ const rateCost = (actual: number, planned: number): number => {
     : capped(departure, FAST_SHARE, FAST_AT_MOST);
 };
 
+/** A kiln behind its programme, whose controller goes on by the clock, is not the likeliest case … */
+const BEHIND = 4;
+/** … and then the leg ends when the clock says, give or take how well the start is known. */
+const CLOCK_SECONDS = 300;
+const OFF_CLOCK_AT_MOST = 45;
+/** A kiln this far from where a leg was to begin has something to make up. */
+const CATCHING_UP_C = 5;
+
+/**
+ * What it costs that a leg ends at a point although the kiln is short of its target: the controller
+ * went on by the clock. Endless where no clock can be kept, after a leg at full power.
+ */
+const clockCost = (grid: Grid, leg: IntendedLeg, keepsClock: boolean, to: number): number =>
+  keepsClock
+    ? BEHIND + capped(grid.atSeconds[to]! - leg.endSeconds, CLOCK_SECONDS, OFF_CLOCK_AT_MOST)
+    : Infinity;
+
 const slopeBetween = (grid: Grid, from: number, to: number): number =>
   ((grid.celsius[to]! - grid.celsius[from]!) * 3600) /
   (grid.atSeconds[to]! - grid.atSeconds[from]!);
@@ -107,18 +124,25 @@ const creepBegins = (grid: Grid, levelC: number): Int32Array => {
  * A climb or a controlled fall to its target. Where no hold follows, the kiln may creep at its end;
  * where one does, creeping is the hold's.
  */
-const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean): Stage => {
+const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, keepsClock: boolean): Stage => {
   const direction = leg.kind === 'ramp' ? 1 : -1;
   const begins = creepBegins(grid, leg.endC);
   const paceCost = (from: number, to: number): number => {
     const slope = direction * slopeBetween(grid, from, to);
-    if (leg.rateCPerHour !== null) return rateCost(slope, direction * leg.rateCPerHour);
-    return slope > 0 ? 0 : FAST_AT_MOST;
+    if (leg.rateCPerHour === null) return slope > 0 ? 0 : FAST_AT_MOST;
+    const pace = rateCost(slope, direction * leg.rateCPerHour);
+    const behindC = direction * (leg.startC - grid.celsius[from]!);
+    return slope > 0 && behindC > CATCHING_UP_C ? Math.min(pace, BEHIND + SLOW_AT_MOST) : pace;
+  };
+  const endCost = (to: number): number => {
+    const shortC = direction * (leg.endC - grid.celsius[to]!);
+    const arrival = arrivalCost(shortC);
+    return shortC > 0 ? Math.min(arrival, clockCost(grid, leg, keepsClock, to)) : arrival;
   };
   const courseCost = (from: number, to: number): number =>
     paceCost(from, to) + shapeCost(grid, from, to);
   const cost = (from: number, to: number): number => {
-    const arrival = arrivalCost(grid.celsius[to]! - leg.endC);
+    const arrival = endCost(to);
     const plain = courseCost(from, to);
     const near = Math.max(begins[to]!, from + 1);
     if (holds || near >= to || plain <= CREEP) return arrival + plain;
@@ -139,7 +163,7 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean): Stage => {
   };
 };
 
-const holdStage = (grid: Grid, leg: IntendedLeg): Stage => {
+const holdStage = (grid: Grid, leg: IntendedLeg, keepsClock: boolean): Stage => {
   const level = leg.endC;
   const plannedMinutes = (leg.endSeconds - leg.startSeconds) / 60;
   const wanderCost = (from: number, to: number): number => {
@@ -153,8 +177,9 @@ const holdStage = (grid: Grid, leg: IntendedLeg): Stage => {
     const duration = Math.log(
       (lastedMinutes + HOLD_SLACK_MINUTES) / (plannedMinutes + HOLD_SLACK_MINUTES),
     );
+    const offLevel = capped(grid.fits.mean(from, to + 1) - level, HOLD_LEVEL_C, LEVEL_AT_MOST);
     return (
-      capped(grid.fits.mean(from, to + 1) - level, HOLD_LEVEL_C, LEVEL_AT_MOST) +
+      Math.min(offLevel, clockCost(grid, leg, keepsClock, to)) +
       capped(duration, HOLD_DURATION_SHARE, HOLD_AT_MOST)
     );
   };
@@ -169,9 +194,11 @@ const holdStage = (grid: Grid, leg: IntendedLeg): Stage => {
 };
 
 /** The stages of intended legs on a grid. */
-export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[]): Stage[] =>
-  legs.map((leg, k) =>
-    leg.kind === 'hold'
-      ? holdStage(grid, leg)
-      : movingStage(grid, leg, legs[k + 1]?.kind === 'hold'),
-  );
+export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[]): Stage[] => {
+  const firstFree = legs.findIndex((leg) => leg.rateCPerHour === null);
+  return legs.map((leg, k) => {
+    const keepsClock = firstFree < 0 || k < firstFree;
+    if (leg.kind === 'hold') return holdStage(grid, leg, keepsClock);
+    return movingStage(grid, leg, legs[k + 1]?.kind === 'hold', keepsClock);
+  });
+};
