@@ -1,12 +1,14 @@
 import type { AlignedLeg, Alignment } from '../../model/document.ts';
 import type { Evidence, Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
+import { lowerBound } from '../../trace/search.ts';
+import { quantile } from '../../trace/statistics.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
-import { isAfterPeak, isTop, lengthMinutes } from '../legs.ts';
+import { isAfterPeak, isTop, lengthMinutes, type Course } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
-import { minutesAtLevel } from '../time-at-level.ts';
+import { minutesAtLevel, nearestToLevel } from '../time-at-level.ts';
 
 /** A hold is beyond a limit if it is this much short, as a share or in minutes. */
 interface Limit {
@@ -39,6 +41,17 @@ const SEEN_READINGS = 1.5;
  */
 const LEVEL_TOLERANCE_C = 3;
 
+/**
+ * A short leg that moves by more than this between its outer tenths is a peak that the alignment
+ * took for a hold (chosen); a long one may creep to its level.
+ */
+const FLAT_DELTA_C = 8;
+const SHORT_LEG_MINUTES = 20;
+/** The level is looked for this far around a hold's leg: nearly all boundaries lie within 6 min. */
+const AROUND_SECONDS = 6 * SECONDS_PER_MINUTE;
+/** Two measures of one hold that differ by more than this are not of the same thing (chosen). */
+const AGREE_MINUTES = 4;
+
 interface Held {
   readonly segment: number;
   readonly plannedMinutes: number;
@@ -46,24 +59,46 @@ interface Held {
   readonly evidence: Evidence;
 }
 
-/** The climb of the same segment, if the kiln arrived. */
+/** The climb or fall of the same segment, if the kiln arrived. */
 const arrivalOf = ({ legs }: Alignment, segment: number): AlignedLeg['actual'] =>
   legs.find(
     (leg) => leg.segment === segment && leg.kind !== 'hold' && leg.verdict !== 'not-reached',
   )?.actual ?? null;
 
-/**
- * The longer of the two ways to see a hold: between the leg's boundaries, and by how long the
- * record stood at the level. Either alone can lose minutes to a boundary laid early or late, so
- * only what both miss is called missing.
- */
-const heldMinutes = (leg: AlignedLeg, arrivedSeconds: number, samples: Trace): number => {
+/** How long the hold's leg is, if the record stood still in it: a leg laid over a peak does not. */
+const minutesByLeg = ({ actual }: AlignedLeg, { atSeconds, smoothC }: Trace): number | null => {
+  if (actual === null) return null;
+  const minutes = lengthMinutes(actual);
+  if (minutes >= SHORT_LEG_MINUTES) return minutes;
+  const from = lowerBound(atSeconds, actual.startSeconds);
+  const readings = smoothC.subarray(from, lowerBound(atSeconds, actual.endSeconds) + 1);
+  const isFlat = quantile(readings, 0.9) - quantile(readings, 0.1) <= FLAT_DELTA_C;
+  return isFlat ? minutes : null;
+};
+
+/** How long the record stood at the level in or near the hold's leg. */
+const minutesByLevel = (leg: AlignedLeg, arrival: Course, samples: Trace): number | null => {
   const { noiseC, resolutionC } = samples.summary;
   const toleranceC = Math.max(LEVEL_TOLERANCE_C, 3 * noiseC, resolutionC);
-  const byLegs = leg.actual === null ? 0 : lengthMinutes(leg.actual);
-  const moment =
-    leg.actual === null ? arrivedSeconds : (leg.actual.startSeconds + leg.actual.endSeconds) / 2;
-  return Math.max(byLegs, minutesAtLevel(samples, moment, leg.planned.endC, toleranceC) ?? 0);
+  const from = (leg.actual?.startSeconds ?? arrival.endSeconds) - AROUND_SECONDS;
+  const to = (leg.actual?.endSeconds ?? arrival.endSeconds) + AROUND_SECONDS;
+  const levelC = leg.planned.endC;
+  const moment = nearestToLevel(samples, from, to, levelC);
+  return moment === null ? null : minutesAtLevel(samples, moment, levelC, toleranceC);
+};
+
+/**
+ * What a hold lasted. Its leg tends to take in a little of what comes before and after, the time at
+ * the level to leave out its slow ends, so the two are averaged where they agree; where not, the
+ * longer is believed, so that only what both miss is called missing. Where the record neither stood
+ * still nor stood at the level, it arrived and turned at once.
+ */
+const heldMinutes = (leg: AlignedLeg, arrival: Course, samples: Trace): number => {
+  const byLeg = minutesByLeg(leg, samples);
+  const byLevel = minutesByLevel(leg, arrival, samples);
+  if (byLeg === null || byLevel === null) return byLeg ?? byLevel ?? 0;
+  const agree = Math.abs(byLeg - byLevel) <= AGREE_MINUTES;
+  return agree ? (byLeg + byLevel) / 2 : Math.max(byLeg, byLevel);
 };
 
 const holdsOf = (alignment: Alignment, samples: Trace): Held[] =>
@@ -77,7 +112,7 @@ const holdsOf = (alignment: Alignment, samples: Trace): Held[] =>
     return {
       segment: leg.segment,
       plannedMinutes,
-      heldMinutes: heldMinutes(leg, arrival.endSeconds, samples),
+      heldMinutes: heldMinutes(leg, arrival, samples),
       evidence: { fromSeconds, toSeconds, celsius: leg.planned.endC },
     };
   });

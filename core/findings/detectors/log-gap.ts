@@ -1,6 +1,6 @@
 import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
-import type { Trace, TraceSummary } from '../../model/trace.ts';
+import type { Trace } from '../../model/trace.ts';
 import { interpolate } from '../../trace/search.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { defineDetector, foundAny, type Draft } from '../detector.ts';
@@ -33,9 +33,13 @@ const isNearPeak = (gap: Span, { atSeconds, smoothC, summary }: Trace): boolean 
   return hottestC >= summary.peakC - NEAR_PEAK_DELTA_C;
 };
 
-/** Pauses in which no row came at all; rows without a reading are the couple's, not the logger's. */
-const pausesOf = ({ gaps, noReadings }: TraceSummary): Span[] =>
-  gaps.filter((gap) => !noReadings.some((open) => overlaps(gap, open)));
+/** Pauses in which no row came at all; rows with a false reading or none are the couple's. */
+const pausesOf = ({ summary, removed }: Trace): Span[] =>
+  summary.gaps.filter(
+    (gap) =>
+      !summary.noReadings.some((open) => overlaps(gap, open)) &&
+      !removed.some(({ atSeconds }) => atSeconds > gap.fromSeconds && atSeconds < gap.toSeconds),
+  );
 
 const draft = (gaps: readonly Span[], limitMinutes: number, severity: Severity): Draft[] => {
   const gapMinutes = gaps.reduce((sum, gap) => sum + minutesOf(gap), 0);
@@ -64,7 +68,7 @@ export const logGap = defineDetector({
   id: 'log-gap',
   needs: ['samples'],
   detect: ({ samples }) => {
-    const pauses = pausesOf(samples.summary);
+    const pauses = pausesOf(samples);
     const near = pauses.filter((gap) => isNearPeak(gap, samples));
     const far = pauses.filter((gap) => !isNearPeak(gap, samples));
     const watched = draft(near, WATCH_NEAR_PEAK_MINUTES, 'watch');

@@ -85,7 +85,7 @@ export const rampFast = defineScheduleDetector({
           evidence: [evidenceOf(actual)],
           figures: { segment, plannedCPerHour, achievedCPerHour, ...early },
           thresholds: { fasterPercent, earlyMinutes },
-          instead: ['power-stuck-on', 'schedule-suspect', 'clock-jump'],
+          instead: ['power-stuck-on', 'segment-missing', 'schedule-suspect', 'clock-jump'],
         },
       ];
     });

@@ -74,6 +74,7 @@ export const rampSlow = defineScheduleDetector({
             'element-lost',
             'heavy-load',
             'supply-varies',
+            'segment-missing',
             'schedule-suspect',
           ],
         },

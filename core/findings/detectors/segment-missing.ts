@@ -1,9 +1,10 @@
-import type { AlignedLeg } from '../../model/document.ts';
+import type { AlignedLeg, Alignment } from '../../model/document.ts';
+import type { Evidence } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import type { TraceSummary } from '../../model/trace.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, type Draft } from '../detector.ts';
-import { lengthMinutes, topC } from '../legs.ts';
+import { evidenceOf, lengthMinutes, ratedClimbs, topC, type Climb } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -11,20 +12,70 @@ import { defineScheduleDetector } from '../schedule-detector.ts';
 const SHORTEST_MINUTES = 5;
 /** … nor one of fewer readings than this (chosen). */
 const FEWEST_READINGS = 3;
-/** Heat-work is done in the last stretch below the top (reference: over the last 100 °C; chosen wider). */
+/** A climb at the next one's rate: this near to it (chosen: as near as controllers keep rates) … */
+const NEXT_RATE_PERCENT = 5;
+/** … and this far from its own (chosen: clearly beyond a ramp that is merely slow or fast). */
+const OWN_RATE_PERCENT = 15;
+/** Heat-work is done in the last stretch below the top (the chart: over 100 °C; chosen wider). */
 const NEAR_TOP_DELTA_C = 150;
 
-const isNearTop = (schedule: Schedule, segment: number): boolean =>
-  (schedule.segments[segment]?.targetC ?? -Infinity) >= topC(schedule) - NEAR_TOP_DELTA_C;
+interface Missing {
+  readonly segment: number;
+  readonly targetC: number;
+  readonly plannedMinutes: number;
+  readonly evidence: Evidence;
+}
 
 const shortestMinutes = ({ medianIntervalSeconds }: TraceSummary): number =>
   Math.max(SHORTEST_MINUTES, (FEWEST_READINGS * medianIntervalSeconds) / SECONDS_PER_MINUTE);
 
-/** What a missing climb was to take with the hold that went with it. */
+/** What was to take place in the legs of a segment that never ran. */
 const plannedMinutesOf = (legs: readonly AlignedLeg[], segment: number): number =>
   legs
     .filter((leg) => leg.segment === segment && leg.actual === null)
     .reduce((sum, leg) => sum + lengthMinutes(leg.planned), 0);
+
+/** Segments of which the record has nothing, while later ones ran. */
+const skipped = ({ legs }: Alignment): Missing[] =>
+  legs.flatMap(({ segment, kind, planned, actual }, i) => {
+    if (segment === null || kind === 'hold' || actual !== null) return [];
+    const next = legs.slice(i + 1).find((leg) => leg.segment !== null && leg.actual !== null);
+    const before = legs.slice(0, i).findLast((leg) => leg.actual !== null);
+    if (!next?.actual) return [];
+    const evidence = {
+      fromSeconds: before?.actual?.endSeconds ?? next.actual.startSeconds,
+      toSeconds: next.actual.startSeconds,
+      celsius: next.actual.startC,
+    };
+    const plannedMinutes = plannedMinutesOf(legs, segment);
+    return { segment, targetC: planned.endC, plannedMinutes, evidence };
+  });
+
+const offPercent = (rateCPerHour: number, wantedCPerHour: number): number =>
+  100 * Math.abs(rateCPerHour / wantedCPerHour - 1);
+
+const wasHeld = ({ legs }: Alignment, segment: number): boolean =>
+  legs.some((leg) => leg.segment === segment && leg.kind === 'hold' && leg.actual !== null);
+
+/**
+ * Segments through which the kiln went at the next segment's rate, without stopping between: the
+ * climb is there, because the next one starts lower, but it is not this segment's.
+ */
+const runThrough = (climbs: readonly Climb[], alignment: Alignment): Missing[] =>
+  climbs.flatMap((climb, i) => {
+    const { segment, planned, actual, plannedCPerHour, achievedCPerHour } = climb;
+    const next = climbs[i + 1];
+    if (next?.segment !== segment + 1 || wasHeld(alignment, segment)) return [];
+    const isNexts = [achievedCPerHour, next.achievedCPerHour].every(
+      (rate) => offPercent(rate, next.plannedCPerHour) <= NEXT_RATE_PERCENT,
+    );
+    if (!isNexts || offPercent(achievedCPerHour, plannedCPerHour) < OWN_RATE_PERCENT) return [];
+    const plannedMinutes = lengthMinutes(planned);
+    return { segment, targetC: planned.endC, plannedMinutes, evidence: evidenceOf(actual) };
+  });
+
+const isNearTop = (schedule: Schedule, targetC: number): boolean =>
+  targetC >= topC(schedule) - NEAR_TOP_DELTA_C;
 
 /** Was a segment passed over, while later ones ran? What never came after the last is ended-early. */
 export const segmentMissing = defineScheduleDetector({
@@ -32,32 +83,21 @@ export const segmentMissing = defineScheduleDetector({
   needs: ['trace'],
   wants: ['heatWork'],
   detect: ({ schedule, alignment, trace, heatWork }) => {
-    const { legs } = alignment;
     const leastMinutes = shortestMinutes(trace);
-    const drafts = legs.flatMap(({ segment, kind, planned, actual }, i): Draft[] => {
-      if (segment === null || kind === 'hold' || actual !== null) return [];
-      const next = legs.slice(i + 1).find((leg) => leg.segment !== null && leg.actual !== null);
-      const before = legs.slice(0, i).findLast((leg) => leg.actual !== null);
-      const plannedMinutes = plannedMinutesOf(legs, segment);
-      if (!next?.actual || plannedMinutes < leastMinutes) return [];
-      const cost = isNearTop(schedule, segment) && certainlyMissed(heatWork);
-      return [
-        {
-          // A segment left out below the top changes little by itself; at the top it is the firing.
-          severity: cost ? 'act' : 'watch',
-          evidence: [
-            {
-              fromSeconds: before?.actual?.endSeconds ?? next.actual.startSeconds,
-              toSeconds: next.actual.startSeconds,
-              celsius: next.actual.startC,
-            },
-          ],
-          figures: { segment, plannedMinutes, targetC: planned.endC },
-          thresholds: { plannedMinutes: leastMinutes },
-          instead: ['schedule-suspect', 'ramp-fast', 'log-gap'],
-        },
-      ];
-    });
-    return foundAny(drafts);
+    const missing = [
+      ...skipped(alignment),
+      ...runThrough(ratedClimbs(schedule, alignment), alignment),
+    ].filter(({ plannedMinutes }) => plannedMinutes >= leastMinutes);
+    return foundAny(
+      missing.map(({ evidence, ...figures }): Draft => ({
+        // A segment left out below the top changes little by itself; at the top it is the firing.
+        severity:
+          isNearTop(schedule, figures.targetC) && certainlyMissed(heatWork) ? 'act' : 'watch',
+        evidence: [evidence],
+        figures,
+        thresholds: { plannedMinutes: leastMinutes },
+        instead: ['schedule-suspect', 'ramp-slow', 'ramp-fast', 'log-gap'],
+      })),
+    );
   },
 });

@@ -45,10 +45,12 @@ describe('a gap', () => {
     ]);
   });
 
-  test('in which rows came without a reading is the thermocouple’s', () => {
+  test('in which rows came without a reading, or with a false one, is the thermocouple’s', () => {
     const open = { fromSeconds: seconds(6000), toSeconds: seconds(7500) };
     const base = withGaps(gap(100, 25));
     expect(judge(logGap, withTrace(base, { noReadings: [open] }))).toEqual(NOTHING);
+    const removed = [{ atSeconds: seconds(7000), celsius: 20, kind: 'dropout' as const }];
+    expect(judge(logGap, { ...base, samples: { ...base.samples, removed } })).toEqual(NOTHING);
   });
 });
 

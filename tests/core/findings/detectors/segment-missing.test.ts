@@ -9,7 +9,7 @@ import {
   withoutSchedule,
 } from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
-import { seconds } from '../../../../core/units.ts';
+import { celsius, celsiusPerHour, seconds } from '../../../../core/units.ts';
 
 const withoutFirst = firingFacts({ firstRamp: null, dryingHold: null });
 const withoutMiddle = firingFacts({ middleRamp: null });
@@ -27,17 +27,51 @@ describe('a segment that was passed over', () => {
 
   test('is to be acted on near the top, where the heat-work missed its cone', () => {
     const heatWork = heatWorkAt(4.5);
-    // The middle ramp ends at 1020, 195 °C below the top; moved up, it ends 95 °C below.
+    // The middle ramp ends at 1020, 195 °C below the top; 150 °C below it of 1170.
     expect(onlyFinding(segmentMissing, { ...withoutMiddle, heatWork }).severity).toBe('watch');
     const segments = withoutMiddle.schedule!.segments.map((own, i) =>
-      i === 1 ? { ...own, targetC: 1120 as never } : own,
+      i === 2 ? { ...own, targetC: celsius(1170) } : own,
     );
     const schedule = { ...withoutMiddle.schedule!, segments };
-    expect(onlyFinding(segmentMissing, { ...withoutMiddle, schedule, heatWork }).severity).toBe(
-      'act',
-    );
-    const unsure = withConfidence({ ...withoutMiddle, schedule, heatWork }, 0.4);
+    const nearTop = { ...withoutMiddle, schedule, heatWork };
+    expect(onlyFinding(segmentMissing, nearTop).severity).toBe('act');
+    const unsure = withConfidence(nearTop, 0.4);
     expect(onlyFinding(segmentMissing, unsure).severity).toBe('watch');
+  });
+});
+
+describe('a segment that the kiln went through at the next one’s rate', () => {
+  // The middle ramp of 900 °C at the last ramp's 60 °C/h.
+  const atNextRate = (factor: number) => firingFacts({ middleRamp: { minutes: 900 / factor } });
+
+  test('is told, and marked over its whole climb', () => {
+    const finding = onlyFinding(segmentMissing, atNextRate(1));
+    expect(finding.figures).toMatchObject({ segment: 1, targetC: 1020 });
+    expect(finding.figures.plannedMinutes).toBeCloseTo(360, 9);
+    expect(finding.evidence[0]).toMatchObject({ fromSeconds: 90 * 60, toSeconds: 990 * 60 });
+  });
+
+  test.each([
+    [0.94, 'clear'],
+    [0.96, 'found'],
+    [1.04, 'found'],
+    [1.06, 'clear'],
+  ])('is told at %d times that rate: %s', (factor, outcome) => {
+    expect(judge(segmentMissing, atNextRate(factor)).outcome).toBe(outcome);
+  });
+
+  test('is not told where it stopped between, or its own rate is as near', () => {
+    // The first ramp, 100 °C at 150 °C/h: the hold after it was kept, or was not.
+    const first = { minutes: 40 };
+    expect(judge(segmentMissing, firingFacts({ firstRamp: first }))).toEqual(NOTHING);
+    const unheld = firingFacts({ firstRamp: first, dryingHold: null });
+    expect(onlyFinding(segmentMissing, unheld).figures.segment).toBe(0);
+    const base = atNextRate(1);
+    const legs = base.alignment!.legs.map((leg, i) =>
+      i === 2 ? { ...leg, planned: { ...leg.planned, rateCPerHour: celsiusPerHour(66) } } : leg,
+    );
+    const near = { ...base, alignment: { ...base.alignment!, legs } };
+    expect(judge(segmentMissing, near)).toEqual(NOTHING);
   });
 });
 
