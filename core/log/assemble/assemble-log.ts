@@ -6,7 +6,8 @@ import type { ChannelUnit } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
 import { declaredUnit } from '../text/preamble.ts';
 import { temperatureScale, unitInName } from '../text/unit-text.ts';
-import { decideUnit, type Extent } from './decide-unit.ts';
+import { decideUnit } from './decide-unit.ts';
+import { extentOf, gather, type Extent } from './gather.ts';
 import { listRejected } from './listed-rows.ts';
 import { listChannels } from './list-channels.ts';
 import { partSeries, type Parted } from './part-series.ts';
@@ -18,21 +19,11 @@ import {
   rejectUntimed,
 } from './reject-rows.ts';
 import { resolveTime, type ResolvedTime } from './resolve-time.ts';
-import { celsiusOf, pick, sideColumns } from './side-columns.ts';
+import { celsiusOf, sideColumns } from './side-columns.ts';
 import { sideSeries } from './side-series.ts';
 import { toCelsius } from './to-celsius.ts';
 import type { TableRead } from './table-read.ts';
 import { warnOfCourse } from './warn-of-course.ts';
-
-const extentOf = (values: Float64Array): Extent => {
-  let min = Infinity;
-  let max = -Infinity;
-  for (const value of values) {
-    if (value < min) min = value;
-    if (value > max) max = value;
-  }
-  return { first: values[0] ?? Number.NaN, min, max };
-};
 
 const unitOf = (
   table: TableRead,
@@ -112,14 +103,21 @@ const beside = (
     ? sideColumns(table, main, rows, unit)
     : sideSeries(parted, table.plan.time.form === 'clock', rows, time, unit);
 
-const startTimes = (time: ResolvedTime, rows: Uint32Array, isAll: boolean): Float64Array => {
-  const first = time.seconds[rows[0]!]!;
-  if (isAll && first === 0) return time.seconds.slice(0, rows.length);
-  return Float64Array.from(rows, (row) => time.seconds[row]! - first);
+const startTimes = (seconds: Float64Array, rows: Uint32Array): Float64Array => {
+  const at = gather(seconds, rows);
+  const [zero] = at;
+  if (zero !== 0) for (let i = 0; i < at.length; i += 1) at[i] = at[i]! - zero!;
+  return at;
+};
+
+const linesOf = (main: RawColumns, rows: Uint32Array, { lineOf }: TableRead): Uint32Array => {
+  const lines = new Uint32Array(rows.length);
+  for (let i = 0; i < rows.length; i += 1) lines[i] = lineOf(main.line[rows[i]!]!);
+  return lines;
 };
 
 const mainCelsius = (main: RawColumns, rows: Uint32Array, unit: ChannelUnit): Float64Array => {
-  const printed = pick(main.values[0]!, rows, rows.length === main.length);
+  const printed = gather(main.values[0]!, rows);
   if (main.unitOfRow.size === 0) return celsiusOf(printed, unit);
   return printed.map((value, index) => toCelsius(value, main.unitOfRow.get(rows[index]!) ?? unit));
 };
@@ -192,9 +190,9 @@ export const assembleLog = (table: TableRead): Log => {
       decisions: account.decisions(),
       warnings: account.warnings(),
     },
-    atSeconds: startTimes(time, rows, rows.length === main.length),
+    atSeconds: startTimes(time.seconds, rows),
     celsius,
-    line: Uint32Array.from(rows, (row) => table.lineOf(main.line[row]!)),
+    line: linesOf(main, rows, table),
     ...side,
     noReadingSeconds: noReadingTimes(main, time, zero),
     startInstant: instant,

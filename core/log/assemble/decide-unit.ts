@@ -1,5 +1,6 @@
 import type { Account } from '../account.ts';
 import type { ReasonId } from '../ids.ts';
+import type { Extent } from './gather.ts';
 import type { ChannelUnit } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
 
@@ -19,13 +20,6 @@ export interface UnitDecision {
   readonly unit: ChannelUnit;
   readonly why: ReasonId;
   readonly certainty: number;
-}
-
-/** How a column of readings runs, in the file's own unit. */
-export interface Extent {
-  readonly first: number;
-  readonly min: number;
-  readonly max: number;
 }
 
 /** Above this a potter's kiln can only be read in °F (cone 14 falls below 1450 °C). */

@@ -1,3 +1,5 @@
+import { extentOf } from './gather.ts';
+
 /**
  * Numbers that loggers and sensor chips write in place of a reading: out-of-range and error codes,
  * limits of couple types and of whole numbers; common practice, no source.
@@ -26,25 +28,19 @@ const LEAST_REPEATS = 3;
 /** Below this, in any scale, no kiln stands (chosen). */
 const COLDEST_KILN = -60;
 
+/** Steps between readings are usual ones if they are so at the start of the log. */
+const STEPS_LOOKED_AT = 20_000;
+
 const isBeyondReadings = (value: number): boolean =>
   value < LEAST_READING || value > LARGEST_READING;
 
 /** The median of the steps between readings that differ. */
-const usualStep = (values: readonly number[]): number => {
-  const steps = values
-    .slice(1)
+const usualStep = (values: Float64Array): number => {
+  const steps = [...values.subarray(1)]
     .map((value, index) => Math.abs(value - values[index]!))
     .filter((step) => step > 0)
     .sort((one, other) => one - other);
   return steps[steps.length >> 1] ?? 0;
-};
-
-const evenlyThinned = (values: Float64Array, most: number): number[] => {
-  // Pairs of neighbours are kept together, so that steps stay steps of one row.
-  const pairs = Math.max(1, Math.floor(values.length / most));
-  const thinned: number[] = [];
-  for (let i = 0; i < values.length; i += pairs) thinned.push(values[i]!);
-  return pairs === 1 ? thinned : [...values.subarray(0, most)];
 };
 
 interface Runs {
@@ -71,16 +67,32 @@ const runsOf = (values: Float64Array, value: number): Runs => {
   return runs;
 };
 
+/**
+ * Numbers that could stand for missing readings: the least, the largest, the first and the last,
+ * and every known code next to which the readings jump.
+ */
 const suspects = (values: Float64Array): number[] => {
-  let min = Infinity;
-  let max = -Infinity;
-  const known = new Set<number>();
-  for (const value of values) {
-    if (KNOWN.has(value)) known.add(value);
-    if (value < min) min = value;
-    if (value > max) max = value;
+  const { min, max } = extentOf(values);
+  const found = new Set([min, max, values[0] ?? min, values[values.length - 1] ?? max]);
+  for (let i = 1; i < values.length; i += 1) {
+    const value = values[i]!;
+    const last = values[i - 1]!;
+    if (Math.abs(value - last) < LEAST_JUMP) continue;
+    if (KNOWN.has(value)) found.add(value);
+    if (KNOWN.has(last)) found.add(last);
   }
-  return [...new Set([...known, min, max])];
+  return [...found];
+};
+
+const withinReadings = (values: Float64Array): Float64Array => {
+  const usable = new Float64Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i += 1) {
+    if (isBeyondReadings(values[i]!)) continue;
+    usable[count] = values[i]!;
+    count += 1;
+  }
+  return usable.subarray(0, count);
 };
 
 /**
@@ -91,11 +103,11 @@ const suspects = (values: Float64Array): number[] => {
  */
 export const findImpossible = (values: Float64Array): ReadonlySet<number> => {
   const impossible = new Set<number>();
-  const usable = values.filter((value) => !isBeyondReadings(value));
+  const usable = withinReadings(values);
   if (usable.length < values.length) {
     for (const value of values) if (isBeyondReadings(value)) impossible.add(value);
   }
-  const jump = Math.max(LEAST_JUMP, JUMP_PER_STEP * usualStep(evenlyThinned(usable, 20_000)));
+  const jump = Math.max(LEAST_JUMP, JUMP_PER_STEP * usualStep(usable.subarray(0, STEPS_LOOKED_AT)));
   for (const value of suspects(usable)) {
     const runs = runsOf(values, value);
     const isApart = runs.hasNeighbour && runs.leastJump >= jump;

@@ -2,6 +2,7 @@ import type { Account } from '../account.ts';
 import { READ, stateOf, type RawColumns } from '../columns/raw-columns.ts';
 import type { ChannelUnit } from '../../model/options.ts';
 import { findImpossible } from './find-impossible.ts';
+import { present } from './gather.ts';
 import { isBelowAbsoluteZero } from './to-celsius.ts';
 import type { ResolvedTime } from './resolve-time.ts';
 
@@ -10,13 +11,16 @@ const UNREADABLE_TIME = stateOf('unreadable-time');
 
 /** The main temperatures of the rows that were read, in file order. */
 export const readingsOf = (columns: RawColumns): Float64Array => {
-  const main = columns.values[0]!.subarray(0, columns.length);
-  return hasRejected(columns) ? main.filter((_, row) => columns.state[row] === READ) : main;
-};
-
-const hasRejected = (columns: RawColumns): boolean => {
-  for (let row = 0; row < columns.length; row += 1) if (columns.state[row] !== READ) return true;
-  return false;
+  const main = columns.values[0]!;
+  const readings = new Float64Array(columns.length);
+  let count = 0;
+  for (let row = 0; row < columns.length; row += 1) {
+    if (columns.state[row] === READ) {
+      readings[count] = main[row]!;
+      count += 1;
+    }
+  }
+  return readings.subarray(0, count);
 };
 
 /** Takes impossible numbers for missing readings, and returns them. */
@@ -47,10 +51,14 @@ export const rejectBelowAbsoluteZero = (
 
 /** Takes the impossible numbers of a column other than the main one out of it. */
 export const withoutImpossible = (values: Float64Array, unit: ChannelUnit): Float64Array => {
-  const impossible = findImpossible(values.filter((value) => !Number.isNaN(value)));
-  return values.map((value) =>
-    impossible.has(value) || isBelowAbsoluteZero(value, unit) ? Number.NaN : value,
-  );
+  const impossible = findImpossible(present(values));
+  const possible = values.slice();
+  for (let row = 0; row < possible.length; row += 1) {
+    const value = possible[row]!;
+    const isGone = impossible.size > 0 && impossible.has(value);
+    if (isGone || isBelowAbsoluteZero(value, unit)) possible[row] = Number.NaN;
+  }
+  return possible;
 };
 
 /** Rows whose time turned out to be none after all. */

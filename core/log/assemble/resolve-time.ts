@@ -6,6 +6,7 @@ import { secondsIn, timeScale } from '../text/unit-text.ts';
 import { isoInstant, SECONDS_PER_DAY } from '../time/civil.ts';
 import { decideNumericTime, SERIAL_OF_EPOCH, type NumericTime } from '../time/numeric-time.ts';
 import { scanStamp } from '../time/stamp.ts';
+import { extentOf } from './gather.ts';
 import { unwrapClock } from './unwrap-clock.ts';
 
 /** The times of all rows in seconds on one clock, and what instant that clock's zero is. */
@@ -29,14 +30,10 @@ const elapsedOnly = (seconds: Float64Array, pattern: string): ResolvedTime => ({
   instantOf: () => null,
 });
 
-const extentOf = (values: Float64Array): { min: number; max: number } => {
-  let min = Infinity;
-  let max = -Infinity;
-  for (const value of values) {
-    if (value < min) min = value;
-    if (value > max) max = value;
-  }
-  return { min, max };
+const hasFractions = (values: Float64Array): boolean => {
+  for (let i = 0; i < values.length; i += 1)
+    if (values[i]! % 1 !== 0 && values[i] === values[i]) return true;
+  return false;
 };
 
 const decideNumbers = (
@@ -47,7 +44,7 @@ const decideNumbers = (
 ): NumericTime => {
   const column = 'column' in plan.time ? plan.time.column : 0;
   const { min, max } = extentOf(bare);
-  const isFractional = bare.some((value) => !Number.isNaN(value) && !Number.isInteger(value));
+  const isFractional = hasFractions(bare);
   const header = timeScale(sample.units[column] ?? null);
   return decideNumericTime(min, max, header, { span: max - min, riseC, isFractional });
 };

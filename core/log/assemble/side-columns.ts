@@ -2,6 +2,7 @@ import type { RawColumns } from '../columns/raw-columns.ts';
 import type { ZoneColumn } from '../../model/log.ts';
 import type { ChannelUnit } from '../../model/options.ts';
 import { temperatureScale } from '../text/unit-text.ts';
+import { gather } from './gather.ts';
 import { withoutImpossible } from './reject-rows.ts';
 import type { TableRead } from './table-read.ts';
 import { toCelsius } from './to-celsius.ts';
@@ -13,12 +14,13 @@ export interface Side {
   readonly zones: readonly ZoneColumn[];
 }
 
-/** The values of some rows; a copy, so that the log does not hold on to the room of the reader. */
-export const pick = (values: Float64Array, rows: Uint32Array, isAll: boolean): Float64Array =>
-  isAll ? values.slice(0, rows.length) : Float64Array.from(rows, (row) => values[row]!);
-
-export const celsiusOf = (values: Float64Array, unit: ChannelUnit): Float64Array =>
-  unit === 'C' ? values : values.map((value) => toCelsius(value, unit));
+/** Readings of a unit in °C; the same array if they are already. */
+export const celsiusOf = (values: Float64Array, unit: ChannelUnit): Float64Array => {
+  if (unit === 'C') return values;
+  const celsius = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i += 1) celsius[i] = toCelsius(values[i]!, unit);
+  return celsius;
+};
 
 /** A reading of a temperature beside the main one; NaN where it was none. */
 export const sideCelsius = (values: Float64Array, unit: ChannelUnit): Float64Array =>
@@ -45,9 +47,8 @@ export const sideColumns = (
 ): Side => {
   const { plan, sample } = table;
   const { setpoint, output, zones } = plan.roles;
-  const isAll = rows.length === columns.length;
   const valuesOf = (column: number): Float64Array =>
-    pick(columns.values[plan.wanted.indexOf(column)]!, rows, isAll);
+    gather(columns.values[plan.wanted.indexOf(column)]!, rows);
   const celsiusIn = (column: number): Float64Array =>
     sideCelsius(valuesOf(column), ownUnit(table, column, unit));
   const percentIn = (column: number): Float64Array =>

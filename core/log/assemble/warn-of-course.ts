@@ -1,5 +1,6 @@
 import type { Account } from '../account.ts';
 import type { RawColumns } from '../columns/raw-columns.ts';
+import { extentOf } from './gather.ts';
 
 const MANY_REJECTED = 0.1;
 /** The main thermocouple stops early if it reads in less than this share of the rows' course. */
@@ -20,10 +21,10 @@ const goesOnAfter = (columns: RawColumns, last: number): boolean =>
   });
 
 const liesAtFloor = (celsius: Float64Array): boolean => {
-  const min = celsius.reduce((least, value) => Math.min(least, value), Infinity);
-  const max = celsius.reduce((most, value) => Math.max(most, value), -Infinity);
+  const { min, max } = extentOf(celsius);
   if (min < LEAST_FLOOR_C || max < min + LEAST_ABOVE_FLOOR_C) return false;
-  const low = celsius.reduce((count, value) => count + (value <= min + FLOOR_WIDTH_C ? 1 : 0), 0);
+  let low = 0;
+  for (let i = 0; i < celsius.length; i += 1) if (celsius[i]! <= min + FLOOR_WIDTH_C) low += 1;
   return low >= FLOOR_SHARE * celsius.length;
 };
 

@@ -33,13 +33,12 @@ export const makeText = (bytes: Uint8Array, encoding: string, label: string): Te
 
 /** Where the line that contains `from` ends: at its line feed or carriage return, or at the end. */
 export const lineEndFrom = (bytes: Uint8Array, from: number): number => {
-  let at = from;
-  while (at < bytes.length) {
+  const { length } = bytes;
+  for (let at = from; at < length; at += 1) {
     const byte = bytes[at]!;
-    if (byte === LINE_FEED || byte === CARRIAGE_RETURN) return at;
-    at += 1;
+    if (byte === 0x0a || byte === 0x0d) return at;
   }
-  return bytes.length;
+  return length;
 };
 
 /** Where the next line starts, given where one ends; CR LF is one line end. */

@@ -1,8 +1,7 @@
-import { meaningOf, type NameMeaning } from './name-meaning.ts';
+import { meaningOf, wordsOf, type NameMeaning } from './name-meaning.ts';
 import { MAX_SERIES } from '../limits.ts';
 import type { TableSample } from './sample.ts';
 import type { ColumnProfile } from './profile.ts';
-import { isNumberClass } from '../text/cell-class.ts';
 
 /**
  * The time stands still or falls back at this share of the changes from one channel to the next in
@@ -13,8 +12,15 @@ const STANDS_STILL = 0.4;
  * ratio (chosen). */
 const SMOOTHER_APART = 0.5;
 
-const NAMES_CHANNELS =
-  /channel|series|sensor|probe|tag|name|field|kanal|canal|voie|topic|entity|metric|variable|point|location/i;
+/** Words by which exports head the column of their channels' names. */
+const CHANNEL_WORDS: ReadonlySet<string> = new Set([
+  ...['channel', 'series', 'sensor', 'probe', 'tag', 'name', 'field', 'kanal', 'canal', 'voie'],
+  ...['topic', 'entity', 'metric', 'variable', 'location', 'point', 'signal', 'kanaal', 'canale'],
+  ...['messstelle', 'serie', 'punto', 'device', 'zone', 'measurement', 'item'],
+]);
+
+const namesChannels = (name: string): boolean =>
+  wordsOf(name).some((word) => CHANNEL_WORDS.has(word));
 
 const isLabelColumn = (profile: ColumnProfile, rows: number): boolean =>
   profile.distinct >= 2 &&
@@ -51,32 +57,31 @@ const standsStillAtChanges = (labels: readonly string[], times: readonly number[
   return still >= STANDS_STILL * changes.length;
 };
 
+/** Numbers that name channels: few, whole, under a heading that says so. */
+const areChannelNumbers = ({ kind, numbers }: ColumnProfile, isNamed: boolean): boolean =>
+  kind === 'number' && isNamed && numbers?.isInteger === true;
+
 /**
  * Finds the column that names the channel of each row in a long table (time, channel, value).
- * `times` are the sampled rows' times in seconds. Null if the table is not long.
+ * `value` is the column of the readings, `taken` are columns that are known to hold something else,
+ * `times` the sampled rows' times in seconds. Null if the table is not long.
  */
 export const findSeries = (
   sample: TableSample,
-  timeColumns: readonly number[],
+  value: number,
+  taken: readonly number[],
   times: readonly number[],
 ): number | null => {
   const { rows, profiles, names } = sample;
-  const values = profiles.filter(
-    ({ column, kind, numbers }) =>
-      isNumberClass(kind) &&
-      numbers !== null &&
-      !numbers.isConstant &&
-      !timeColumns.includes(column),
-  );
   const labelled = profiles.find((profile) => {
     const { column, kind } = profile;
-    if (timeColumns.includes(column) || !isLabelColumn(profile, rows.length)) return false;
-    const isNamed = NAMES_CHANNELS.test(names[column] ?? '') && sample.isNamed;
-    if (kind !== 'text' && !(kind === 'number' && isNamed && values.length > 1)) return false;
+    const isTaken = column === value || taken.includes(column);
+    if (isTaken || !isLabelColumn(profile, rows.length)) return false;
+    const isNamed = sample.isNamed && namesChannels(names[column] ?? '');
+    if (kind !== 'text' && !areChannelNumbers(profile, isNamed)) return false;
     const labels = rows.map((row) => row[column] ?? '');
     if (standsStillAtChanges(labels, times)) return true;
-    const value = values.find((candidate) => candidate.column !== column);
-    return isNamed && value !== undefined && isSmootherApart(labels, value.values);
+    return isNamed && isSmootherApart(labels, profiles[value]!.values);
   });
   return labelled?.column ?? null;
 };

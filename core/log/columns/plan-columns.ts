@@ -137,7 +137,9 @@ export const planColumns = (
     place === null
       ? context.sectionTime!(roles.temperature)
       : planTime(sample, place, { ...context, isFahrenheit }, decisions, account);
-  const seriesColumn = findSeries(sample, timeColumns, sampledTimes(sample, dated));
+  const taken = [...timeColumns, roles.setpoint?.column ?? -1, roles.output?.column ?? -1];
+  const times = sampledTimes(sample, dated);
+  const seriesColumn = findSeries(sample, roles.temperature, taken, times);
   return {
     ...dated,
     roles,

@@ -93,7 +93,7 @@ export class RawColumns {
   /** Notes the offset of the row about to be added, where it differs from the one before. */
   noteOffset(row: number, minutes: number | null): void {
     const last = this.offsets[this.offsets.length - 1];
-    if (last === undefined || last.minutes !== minutes) this.offsets.push({ row, minutes });
+    if (last?.minutes !== minutes) this.offsets.push({ row, minutes });
   }
 
   /** The offset printed in a row, in minutes, or null. */

@@ -1,4 +1,4 @@
-import { CARRIAGE_RETURN, LINE_FEED, type Text } from '../bytes/text.ts';
+import type { Text } from '../bytes/text.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import type { RawColumns } from '../columns/raw-columns.ts';
 import { MAX_COLUMNS } from '../limits.ts';
@@ -6,6 +6,8 @@ import { FastStamps, fastNumber, markByte } from './fast-cells.ts';
 import type { Layout } from './layout.ts';
 import { BLANKS } from './split.ts';
 
+const LINE_FEED = 0x0a;
+const CARRIAGE_RETURN = 0x0d;
 const QUOTE = 0x22;
 const SPACE = 0x20;
 const TAB = 0x09;
