@@ -17,7 +17,8 @@ const CURVE_POINTS = 3000;
 /** Hundredths of a degree are below any logger's noise, and half the size when written out. */
 const rounded = (value: number, places: number): number => {
   const scale = 10 ** places;
-  return Math.round(value * scale) / scale;
+  // Adding 0 makes a plain 0 of −0, which JSON does not know.
+  return Math.round(value * scale) / scale + 0;
 };
 
 interface Corner {

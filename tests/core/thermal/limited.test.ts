@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { findLimited } from '../../../core/thermal/limited.ts';
+import { alignTo, AS_PLANNED, traceOfStretches } from '../../builders/alignment.ts';
+import type { Stretch } from '../../builders/trace.ts';
+
+const limitedIn = (stretches: readonly Stretch[], schedule?: string, outputPercent?: number) => {
+  const trace = traceOfStretches(stretches);
+  const output = outputPercent === undefined ? null : trace.celsius.map(() => outputPercent);
+  return findLimited({ ...trace, outputPercent: output }, alignTo(trace, schedule).legs);
+};
+
+/** From 900 °C on the kiln gives 90 °C/h where 180 were asked of it. */
+const TIRED: Stretch[] = [
+  ...AS_PLANNED.slice(0, 2),
+  { rateCPerHour: 180, toC: 900 },
+  { rateCPerHour: 90, toC: 1100 },
+  ...AS_PLANNED.slice(3),
+];
+
+describe('stretches in which the kiln climbed as fast as it could', () => {
+  it('are none where it followed its plan', () => {
+    expect(limitedIn(AS_PLANNED)).toEqual([]);
+  });
+
+  it('begin where it fell behind and end where it arrived', () => {
+    const [limited, ...others] = limitedIn(TIRED);
+    expect(others).toEqual([]);
+    expect(limited!.plannedCPerHour).toBeCloseTo(180, 6);
+    expect(limited!.achievedCPerHour).toBeCloseTo(90, -0.5);
+    expect(limited!.fromC).toBeCloseTo(900, -1.4);
+    expect(limited!.toC).toBeCloseTo(1085, -1.4);
+  });
+
+  it('are the whole of a ramp programmed at full power', () => {
+    const schedule =
+      'rate_per_hour,target,hold_minutes\n100,120,30\nfull,1100,0\n60,1220,15\n150,1000,20\n';
+    const [limited] = limitedIn(AS_PLANNED, schedule);
+    expect(limited).toMatchObject({ plannedCPerHour: null });
+    expect(limited!.achievedCPerHour).toBeCloseTo(180, -0.5);
+  });
+
+  it('are denied by a logged output that says the power was not full', () => {
+    expect(limitedIn(TIRED, undefined, 60)).toEqual([]);
+    expect(limitedIn(TIRED, undefined, 100)).toHaveLength(1);
+  });
+
+  it('do not take a power cut for full power', () => {
+    const cut: Stretch[] = [
+      ...AS_PLANNED.slice(0, 2),
+      { rateCPerHour: 180, toC: 800 },
+      { rateCPerHour: 150, toC: 680 },
+      { rateCPerHour: 180, toC: 1100 },
+      ...AS_PLANNED.slice(3),
+    ];
+    expect(limitedIn(cut)).toEqual([]);
+  });
+});
