@@ -19,6 +19,7 @@ const head = ({ firing }: Words): Markup =>
     'head',
     {},
     el('meta', { charset: 'utf-8' }),
+    el('meta', { name: 'generator', content: 'Afterfire' }),
     el('meta', { 'http-equiv': 'Content-Security-Policy', content: POLICY }),
     el('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     el('meta', { name: 'color-scheme', content: 'light dark' }),

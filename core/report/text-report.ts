@@ -1,5 +1,6 @@
 import type { FindingWords } from '../wording/findings.ts';
 import type { LegCells } from '../wording/legs.ts';
+import type { ReadingWords } from '../wording/reading.ts';
 import type { Words } from '../wording/wording.ts';
 import { clean } from './clean.ts';
 import { item, table, wrap, type Column } from './text/layout.ts';
@@ -9,7 +10,7 @@ const SHAPES = { act: '◆', watch: '◇', note: '·' } as const;
 const heading = (text: string): string[] => ['', clean(text), '-'.repeat(clean(text).length)];
 
 const top = ({ firing, verdict, load }: Words): string[] => [
-  clean(firing.title),
+  `Afterfire: ${clean(firing.title)}`,
   ...wrap(firing.facts.join(' · ')),
   '',
   ...verdict.flatMap(({ text }) => wrap(text)),
@@ -103,12 +104,9 @@ const unknown = ({ checks }: Words): string[] => {
   ];
 };
 
-const reading = ({ reading: { account, warnings, decisions } }: Words): string[] => {
+const reading = ({ account, warnings, decisions }: ReadingWords): string[] => {
   const guesses = decisions.filter(({ isGuess }) => isGuess).map(({ said }) => `A guess: ${said}`);
-  return [
-    ...heading('How the log was read'),
-    ...[...warnings, ...guesses, ...account].flatMap((text) => item(text)),
-  ];
+  return [...warnings, ...guesses, ...account].flatMap((text) => item(text));
 };
 
 const cautions = ({ cautions: all }: Words): string[] => [
@@ -124,18 +122,19 @@ export const textReport = (words: Words): string =>
     ...heatWork(words),
     ...findings(words),
     ...unknown(words),
-    ...reading(words),
+    ...heading('How the log was read'),
+    ...reading(words.reading),
     ...cautions(words),
     '',
   ].join('\n');
 
-/** How one log was read, as plain text: the account alone. */
-export const readingReport = (words: Words): string => {
-  const { decisions, rejected, rejectedUnlisted } = words.reading;
+/** How one log was read, as plain text: the account alone, with every decision and rejected row. */
+export const readingReport = (fileName: string, words: ReadingWords): string => {
+  const { decisions, rejected, rejectedUnlisted } = words;
   const more = rejectedUnlisted > 0 ? [`  … and ${rejectedUnlisted} more.`] : [];
   return [
-    clean(words.firing.title),
-    ...reading(words).slice(3),
+    clean(fileName),
+    ...reading(words),
     '',
     ...table(
       [left('decided'), left('certainty')],

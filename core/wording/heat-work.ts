@@ -117,18 +117,23 @@ const targetSentence = ({ target, cone }: HeatWork, say: Speech): string | null 
   return `${name} was meant: ${off === null ? 'some way' : coneSteps(off)} ${side}${margin}.`;
 };
 
-const PART_NAMES = { ramp: 'climb', hold: 'hold at the peak', cooling: 'cooling' } as const;
+/** Less of the dose than this is not listed: it is most of a firing and none of its heat-work. */
+const WORTH_TELLING = 0.005;
+
+const PART_NAMES = { ramp: 'climb', hold: 'hold', cooling: 'cooling' } as const;
 
 const partsWords = ({ parts }: HeatWork): PartWords[] =>
-  parts.map(({ kind, fromSeconds, toSeconds, doseShare, positions }) => ({
-    name: sentence(
-      fromSeconds <= 0
-        ? `${PART_NAMES[kind]}, until ${duration(toSeconds)}`
-        : `${PART_NAMES[kind]}, ${duration(fromSeconds)} to ${duration(toSeconds)}`,
-    ),
-    share: percent(doseShare),
-    added: positions === null ? 'up to the first cone' : coneSteps(positions),
-  }));
+  parts
+    .filter(({ doseShare }) => doseShare >= WORTH_TELLING)
+    .map(({ kind, fromSeconds, toSeconds, doseShare, positions }) => ({
+      name: sentence(
+        fromSeconds <= 0
+          ? `${PART_NAMES[kind]}, until ${duration(toSeconds)}`
+          : `${PART_NAMES[kind]}, ${duration(fromSeconds)} to ${duration(toSeconds)}`,
+      ),
+      share: percent(doseShare),
+      added: positions === null ? 'up to the first cone' : coneSteps(positions),
+    }));
 
 const coupleSentence = ({ coupleErrorC }: HeatWork, say: Speech): string | null => {
   if (coupleErrorC === null) return null;

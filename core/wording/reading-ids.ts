@@ -158,6 +158,7 @@ const REJECTIONS: Readonly<Record<string, string>> = {
   'too-few-cells': 'cells are missing',
   'too-many-cells': 'more cells than columns',
   'half-written': 'cut off while it was written',
+  'damaged-record': 'damaged',
   'line-too-long': 'longer than any row of a log',
 };
 

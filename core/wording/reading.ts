@@ -133,8 +133,10 @@ const rejectedWords = ({ line, reason, text }: RejectedRow): RejectedWords => ({
 });
 
 /** How the log was read, in the reader's words. */
-export const readingWords = (document: AnalysisDocument, say: Speech): ReadingWords => {
-  const { source, trace } = document;
+export const readingWords = (
+  { source, trace }: Pick<AnalysisDocument, 'source' | 'trace'>,
+  say: Speech,
+): ReadingWords => {
   const repairs = repairClauses(trace.repairs);
   return {
     account: [

@@ -1,8 +1,16 @@
-import type { AnalysisDocument } from '../model/document.ts';
+import type { Alignment, AnalysisDocument, HeatWork, Remedy } from '../model/document.ts';
 import type { FindingWords } from './findings.ts';
 import { speaksOf, type FindingGroup } from './findings/index.ts';
 import { large, line, lineOf, type Line } from './line.ts';
-import { conePlace, coneName, coneRange, coneSteps, duration, type Speech } from './speech.ts';
+import {
+  conePlace,
+  coneName,
+  coneRange,
+  coneSteps,
+  duration,
+  percent,
+  type Speech,
+} from './speech.ts';
 import { positionOfCone } from '../model/cone.ts';
 import { remedyPhrase } from './remedies.ts';
 
@@ -54,6 +62,12 @@ const sideOf = (steps: number): string => (steps < 0 ? 'short of' : 'past');
 const rangeNote = (low: number | null, high: number | null): string =>
   low === null || high === null ? '' : ` (likely ${coneRange(low, high)})`;
 
+/** A hold of more than this is no practical advice where there is another (chosen). */
+const LONG_HOLD_MINUTES = 60;
+
+const handiest = (remedies: HeatWork['remedies']): Remedy | undefined =>
+  remedies.find(({ unit, amount }) => unit !== 'min' || amount <= LONG_HOLD_MINUTES) ?? remedies[0];
+
 const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
   const { heatWork } = document;
   const position = heatWork?.cone.position ?? null;
@@ -72,7 +86,7 @@ const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
   }
   const off = large(coneSteps(steps));
   const side = target.verdict === 'under' ? 'short' : 'past it';
-  const remedy = heatWork.remedies[0];
+  const remedy = handiest(heatWork.remedies);
   const way = remedy ? `; what would have done it: ${remedyPhrase(remedy, say)}` : '';
   return line`By this log the ware got ${place}${range} where ${meant} was meant, ${off} ${side}${way}.`;
 };
@@ -82,12 +96,14 @@ const heatWorkSentence = (
   findings: Told,
   say: Speech,
 ): VerdictSentence => {
+  // A cone from the wrong end says more than how far off it is.
+  const mixedUp = findings.find(({ id }) => id === 'wrong-end-cone');
+  if (mixedUp) {
+    const index = findings.indexOf(mixedUp);
+    return { ...mixedUp.title, evidence: { to: 'finding', index } };
+  }
   const index = findings.findIndex(({ id }) => speaksOf(id, 'heat-work'));
   const said = heatWorkLine(document, say);
-  // A cone from the wrong end says more than how far off it is.
-  if (findings[index]?.id === 'wrong-end-cone') {
-    return { ...findings[index].title, evidence: { to: 'finding', index } };
-  }
   return index >= 0 ? { ...said, evidence: { to: 'finding', index } } : section(said, 'heat-work');
 };
 
@@ -107,23 +123,37 @@ const scheduleSentence = (
   if (finding) return finding;
   const { alignment } = document;
   if (alignment === null) return section(withoutSchedule(document, say), 'curve');
-  const departing = alignment.legs.filter(({ verdict }) => verdict !== 'as-planned').length;
-  if (departing === 0) {
-    return section(
-      line`The kiln kept to the schedule from start to finish: the record shows ${large('no departure')}.`,
-      'legs',
-    );
-  }
-  const which = departing === 1 ? 'one leg' : `${departing} legs`;
-  return section(
-    line`The kiln kept to the schedule but for small departures in ${large(which)}.`,
-    'legs',
+  const said = alignment.confidence < TRUSTED ? doubtfulLine(alignment) : departuresLine(alignment);
+  return section(said, 'legs');
+};
+
+/** With less confidence than this the legs are as likely wrong as right. */
+const TRUSTED = 0.5;
+
+const doubtfulLine = ({ confidence }: Alignment): Line =>
+  line`The schedule hardly fits this log (certainty ${large(percent(confidence))}): another programme may have run.`;
+
+const legsCounted = (legs: number): string => (legs === 1 ? 'one leg' : `${legs} legs`);
+
+/** How the legs went where no finding speaks of them. */
+const departuresLine = ({ legs }: Alignment): Line => {
+  const departing = legs.filter(({ verdict }) => verdict !== 'as-planned');
+  const undone = departing.filter(
+    ({ verdict }) => verdict === 'missing' || verdict === 'not-reached',
   );
+  if (departing.length === 0) {
+    return line`The kiln kept to the schedule from start to finish: the record shows ${large('no departure')}.`;
+  }
+  if (undone.length > 0) {
+    return line`The kiln did not run the schedule to its end: ${large(legsCounted(undone.length))} of ${String(legs.length)} never ran or never got to the target.`;
+  }
+  return line`The kiln kept to the schedule but for small departures in ${large(legsCounted(departing.length))}.`;
 };
 
 /** Whether the record shows nothing that asks for action or watching. */
 export const wentAsPlanned = ({ alignment, heatWork, findings, load }: AnalysisDocument): boolean =>
   alignment !== null &&
+  alignment.confidence >= TRUSTED &&
   alignment.legs.every(({ verdict }) => verdict === 'as-planned') &&
   (heatWork?.target?.verdict ?? 'within') === 'within' &&
   findings.every(({ severity }) => severity === 'note') &&

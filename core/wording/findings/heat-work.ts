@@ -51,9 +51,7 @@ export const HEAT_WORK_WORDINGS = {
       cause: 'The ware simply got too little heat-work',
       tell: `${CONES_SETTLE_IT}: they would stand too straight`,
     },
-    remedy: (topic) =>
-      remedySentence(topic.document.heatWork, topic.say) ??
-      'Hold longer at the peak or go a little higher, and put cones in to see what it did.',
+    remedy: (topic) => remedySentence(topic.document.heatWork, topic.say) ?? shortRemedy(topic),
     caution: () => HOTTER_CAUTION,
   },
 
@@ -97,6 +95,14 @@ export const HEAT_WORK_WORDINGS = {
       `Ware, glaze and shelves from the low end of the scale melt at the high end. ${STUCK_WARE_CAUTION}`,
   },
 } satisfies Record<string, FindingWording>;
+
+/** From here on a firing was not a little short: something stopped it, or another programme ran. */
+const FAR_SHORT_CONES = 2;
+
+const shortRemedy = ({ finding: { figures } }: Topic): string =>
+  (figures['shortCones'] ?? Infinity) < FAR_SHORT_CONES
+    ? 'Hold longer at the peak or go a little higher, and put cones in to see what it did.'
+    : 'This is more than a little short: find out what ended the firing or which programme ran, then fire the load again to its full cone.';
 
 const wrongEndRemedy = ({ document }: Topic): string => {
   const target = document.heatWork?.target?.cone;

@@ -140,7 +140,7 @@ export const SCHEDULE_WORDINGS = {
   'ended-early': {
     name: 'a firing stopped before its schedule',
     title: (topic) =>
-      line`The firing stopped at ${temperatureOf(topic, 'stoppedC', 'its peak')}${atItsTime(topic)}, with ${minutesOf(topic, 'leftMinutes', 'some time')} of the schedule still to come.`,
+      line`The firing stopped at ${temperatureOf(topic, 'endedC', 'its peak')}${atItsTime(topic)}, with ${minutesOf(topic, 'leftMinutes', 'some time')} of the schedule still to come.`,
     why: () =>
       'The curve goes over from heating to free cooling although climbs or holds were still to come.',
     couldBe: () => [
@@ -189,7 +189,7 @@ export const SCHEDULE_WORDINGS = {
   'peak-not-reached': {
     name: 'a peak that was never reached',
     title: (topic) =>
-      line`The peak was ${temperatureOf(topic, 'reachedC', 'too low')}, ${differenceOf(topic, 'shortDeltaC', 'some degrees')} below the ${temperatureOf(topic, 'targetC', 'temperature')} that was planned.`,
+      line`The peak was ${temperatureOf(topic, 'peakC', 'low')}, ${differenceOf(topic, 'shortDeltaC', 'some degrees')} below the ${temperatureOf(topic, 'targetC', 'temperature')} that was planned.`,
     why: () =>
       'The hottest reading stays below the schedule’s highest target by more than reading and ' +
       'rounding explain.',

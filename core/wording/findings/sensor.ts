@@ -38,7 +38,7 @@ export const SENSOR_WORDINGS = {
   'sensor-spikes': {
     name: 'spikes in the readings',
     title: (topic) =>
-      line`The readings jump out of the curve and return ${countOf(topic, 'times', 'several')} times.`,
+      line`The readings jump out of the curve and return ${countOf(topic, 'times', 'several')} times, by up to ${differenceOf(topic, 'largestDeltaC', 'far more than noise')}.`,
     why: () =>
       'No kiln changes so fast. The jumps were taken out before anything was measured; they are ' +
       'listed with the repairs.',

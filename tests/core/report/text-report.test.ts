@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { AnalysisDocument } from '../../../core/model/document.ts';
 import { readingReport, textReport } from '../../../core/report/text-report.ts';
 import { wording } from '../../../core/wording/wording.ts';
 import { EXAMPLE_DOCUMENTS, exampleDocument } from '../../fixtures/documents/load.ts';
@@ -57,13 +58,18 @@ describe('the text report', () => {
     document.schedule!.name = '\u001b[31m';
     const words = wording(document, 'C');
     // eslint-disable-next-line no-control-regex -- these are what is looked for
-    expect(textReport(words) + readingReport(words)).not.toMatch(/[\u0000-\u0009\u000b-\u001f]/);
+    expect(textReport(words) + readingReport('a\u0007', words.reading)).not.toMatch(
+      /[\u0000-\u0009\u000b-\u001f]/,
+    );
   });
 });
 
+const accountOf = (document: AnalysisDocument): string =>
+  readingReport('log.csv', wording(document, 'C').reading);
+
 describe('the account of reading', () => {
   it('holds every decision and every rejected row', () => {
-    const text = readingReport(wording(exampleDocument('troubled-firing'), 'C'));
+    const text = accountOf(exampleDocument('troubled-firing'));
     expect(text).toContain('1315 rows read: 1300 rows kept, 15 rows rejected.');
     expect(text).toContain('  line 980: a remark, not a reading: Lid opened <b>once</b>');
     expect(text.match(/ {2}line \d+:/g)).toHaveLength(15);
@@ -72,6 +78,6 @@ describe('the account of reading', () => {
   it('owns what it does not list', () => {
     const document = exampleDocument('troubled-firing');
     document.source.rejected = document.source.rejected.slice(0, 3);
-    expect(readingReport(wording(document, 'C'))).toContain('… and 12 more.');
+    expect(accountOf(document)).toContain('… and 12 more.');
   });
 });

@@ -61,7 +61,7 @@ describe('the heat-work', () => {
     const { parts } = heatWorkWords(troubled, say)!;
     expect(parts.map(({ share }) => share)).toEqual(['75 %', '19 %', '6 %']);
     expect(parts[0]?.added).toBe('up to the first cone');
-    expect(parts[1]?.name).toBe('Hold at the peak, 12 h 12 min to 12 h 21 min');
+    expect(parts[1]?.name).toBe('Hold, 12 h 12 min to 12 h 21 min');
   });
 
   it('says which way the couple is off where cones were seen', () => {

@@ -63,6 +63,20 @@ describe('a firing that went as planned', () => {
     expect(said).toContain('but for small departures in 2 legs');
   });
 
+  it('does not call it small where a leg never ran', () => {
+    const legs = good.alignment!.legs.map((leg, index) =>
+      index === 4 ? { ...leg, actual: null, verdict: 'missing' as const } : leg,
+    );
+    const said = textOf({ ...good, alignment: { ...good.alignment!, legs } });
+    expect(said).toContain('did not run the schedule to its end: one leg of 6');
+    expect(said).not.toContain('small');
+  });
+
+  it('says where the schedule hardly fits', () => {
+    const alignment = { ...good.alignment!, confidence: 0.19 };
+    expect(textOf({ ...good, alignment })).toContain('hardly fits this log (certainty 19 %)');
+  });
+
   it('counts in the cones that were seen', () => {
     const observedCones = [{ cone: '6' as const, place: 'middle', bendDegrees: 90 }];
     expect(textOf({ ...good, options: { ...good.options, observedCones } })).toContain(
@@ -88,9 +102,10 @@ describe('a firing with trouble', () => {
 
   it('names the cone from the wrong end before all else', () => {
     const document = exampleDocument('troubled-firing');
-    const said = verdictOf({ ...document, findings: [finding('wrong-end-cone')] });
+    const findings = [finding('underfired'), finding('wrong-end-cone')];
+    const said = verdictOf({ ...document, findings });
     expect(said[0]?.text).toContain('the leading zero seems to have been lost or added');
-    expect(said[0]?.evidence).toEqual({ to: 'finding', index: 0 });
+    expect(said[0]?.evidence).toEqual({ to: 'finding', index: 1 });
   });
 
   it('says why heat-work cannot be told', () => {

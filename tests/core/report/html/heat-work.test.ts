@@ -8,7 +8,7 @@ it('heat-work shows three cones, the dose, where it came from and what would hav
   const { markup } = heatWorkSection(document, wording(document, 'C'));
   expect(markup.match(/class="cone"/g)).toHaveLength(3);
   expect(markup).toContain('class="dose"');
-  expect(markup).toContain('Hold at the peak');
+  expect(markup).toContain('Hold, ');
   expect(markup).toContain('58\u00a0min more at the peak');
 });
 

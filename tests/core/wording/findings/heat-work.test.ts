@@ -17,6 +17,15 @@ describe('the wordings of heat-work', () => {
     expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain('a peak 34 °F higher');
   });
 
+  it('do not advise a little more where a firing was far short', () => {
+    const about = topic('underfired', { shortCones: 10.9 });
+    const document = { ...about.document, heatWork: { ...about.document.heatWork!, remedies: [] } };
+    const remedy = (shortCones: number) =>
+      HEAT_WORK_WORDINGS.underfired.remedy({ ...topic('underfired', { shortCones }), document });
+    expect(remedy(10.9)).toContain('which programme ran');
+    expect(remedy(0.6)).toContain('a little higher');
+  });
+
   it('say how far over in times of the dose', () => {
     const about = topic('overfired', { overCones: 1 });
     const heatWork = about.document.heatWork!;

@@ -40,7 +40,7 @@ describe('the wordings of the schedule', () => {
   });
 
   it('say where a firing stopped and what was still to come', () => {
-    const figures = { stoppedC: 980, leftMinutes: 125 };
+    const figures = { endedC: 980, leftMinutes: 125 };
     expect(SCHEDULE_WORDINGS['ended-early'].title(topic('ended-early', figures)).text).toBe(
       'The firing stopped at 980 °C, 9 h 00 min into the log, with 2 h 05 min of the schedule still to come.',
     );

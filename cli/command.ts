@@ -1,0 +1,93 @@
+import { Command, CommanderError, Option } from 'commander';
+import type { TemperatureUnit } from '../core/units.ts';
+
+export type Format = 'text' | 'json' | 'html';
+
+/** What the person asked for. */
+export interface Asked {
+  readonly command: 'inspect' | 'analyze';
+  readonly logs: readonly string[];
+  readonly schedule: string | null;
+  readonly cone: string | null;
+  readonly format: Format;
+  readonly out: string | null;
+  readonly unit: TemperatureUnit;
+}
+
+/** The question, or what to print instead: help, the version, or what was wrong with the usage. */
+export type Parsed = { readonly asked: Asked } | { readonly print: string; readonly status: 0 | 2 };
+
+interface Given {
+  readonly schedule?: string;
+  readonly cone?: string;
+  readonly format: Format;
+  readonly out?: string;
+  readonly unit?: TemperatureUnit;
+}
+
+const VERSION = '0.1.0';
+const SEVERAL_PAGES =
+  'several logs make several HTML reports: say with --out DIR where they are to be written\n';
+
+const format = (...choices: Format[]): Option =>
+  new Option('--format <format>', 'how the answer is written').choices(choices).default('text');
+
+const program = (take: (asked: Asked) => void, write: (text: string) => void): Command => {
+  const asked = (command: Asked['command']) => (logs: string[], given: Given) => {
+    take({
+      command,
+      logs,
+      schedule: given.schedule ?? null,
+      cone: given.cone ?? null,
+      format: given.format,
+      out: given.out ?? null,
+      unit: given.unit ?? 'C',
+    });
+  };
+  const root = new Command('afterfire')
+    .description('Reads the temperature log of a kiln firing after it is over.')
+    .version(VERSION)
+    .exitOverride()
+    .configureOutput({ writeOut: write, writeErr: write });
+  root
+    .command('inspect')
+    .description('says how each log was read')
+    .argument('<log...>', 'temperature logs')
+    .addOption(format('text', 'json'))
+    .action(asked('inspect'));
+  root
+    .command('analyze')
+    .description('gives the verdict on each firing')
+    .argument('<log...>', 'temperature logs')
+    .option('--schedule <file>', 'the schedule the kiln was to follow')
+    .option('--cone <cone>', 'the cone that was meant, such as 6, 06 or 05.5')
+    .addOption(format('text', 'json', 'html'))
+    .option('--out <dir>', 'write a file for each log there')
+    .addOption(new Option('--unit <unit>', 'degrees of the words').choices(['C', 'F']).default('C'))
+    .action(asked('analyze'));
+  return root;
+};
+
+/** Reads the arguments after the program's own name. */
+export const parseCommand = (args: readonly string[]): Parsed => {
+  let asked: Asked | null = null;
+  let printed = '';
+  try {
+    program(
+      (given) => (asked = given),
+      (text) => (printed += text),
+    ).parse([...args], { from: 'user' });
+  } catch (cause) {
+    if (!(cause instanceof CommanderError)) throw cause;
+    return { print: printed, status: cause.exitCode === 0 ? 0 : 2 };
+  }
+  return checked(asked);
+};
+
+const checked = (asked: Asked | null): Parsed => {
+  if (asked === null) return { print: 'say what to do: inspect or analyze\n', status: 2 };
+  const { format: wanted, logs, out } = asked;
+  if (wanted === 'html' && logs.length > 1 && out === null)
+    return { print: SEVERAL_PAGES, status: 2 };
+  return { asked };
+};
