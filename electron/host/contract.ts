@@ -1,0 +1,116 @@
+import { z } from 'zod';
+
+/**
+ * The one contract between the page and what serves it: the main process of Electron, or the
+ * loopback server in front of a browser. Whoever receives a message parses it by these schemas, on
+ * either side. No message names a path: the page asks for what it was handed, by its ticket.
+ */
+
+const zNothing = z.null();
+
+/** What a file was opened as. `unknown` is one that the system handed over: a log or a schedule. */
+export const zFileRole = z.enum(['log', 'schedule', 'unknown']);
+export type FileRole = z.infer<typeof zFileRole>;
+
+/** A file that the page may read, once or more, until its session ends. */
+export const zHandedFile = z.strictObject({
+  ticket: z.string().regex(/^[\w-]{1,64}$/),
+  fileName: z.string().min(1).max(1024),
+  role: zFileRole,
+});
+export type HandedFile = z.infer<typeof zHandedFile>;
+
+/** What the person set for all firings, kept from one session to the next. */
+export const zPreferences = z.strictObject({
+  unit: z.enum(['C', 'F']),
+  theme: z.enum(['system', 'light', 'dark']),
+  textPercent: z.number().min(80).max(200),
+});
+export type Preferences = z.infer<typeof zPreferences>;
+
+export const DEFAULT_PREFERENCES: Preferences = { unit: 'C', theme: 'system', textPercent: 100 };
+
+/** What the page begins with: the files of the command line, if there are any. */
+export const zSession = z.strictObject({
+  files: z.array(zHandedFile),
+  preferences: zPreferences,
+});
+export type Session = z.infer<typeof zSession>;
+
+const zBytes = z.custom<Uint8Array<ArrayBuffer>>(
+  (value) => value instanceof Uint8Array && value.buffer instanceof ArrayBuffer,
+  'bytes are wanted here',
+);
+
+/** A file's bytes, or one plain sentence on why the machine would not give them. */
+export const zFileContent = z.union([
+  z.strictObject({ bytes: zBytes }),
+  z.strictObject({ refused: z.string().min(1).max(2048) }),
+]);
+export type FileContent = z.infer<typeof zFileContent>;
+
+const MAX_SAVED_CHARS = 64 * 1024 * 1024;
+
+/** The kinds of file that the page writes. */
+export const zSavedKind = z.enum(['text/html', 'text/csv', 'text/plain', 'application/json']);
+
+export const zFileToSave = z.strictObject({
+  /** A bare name: what the person is offered, and may change. */
+  fileName: z.string().regex(/^[^/\\\0]{1,255}$/, 'a bare file name is wanted here'),
+  kind: zSavedKind,
+  text: z.string().max(MAX_SAVED_CHARS),
+});
+export type FileToSave = z.infer<typeof zFileToSave>;
+
+export const zSaved = z.union([
+  z.strictObject({ outcome: z.enum(['saved', 'cancelled']) }),
+  z.strictObject({ outcome: z.literal('failed'), why: z.string().min(1).max(2048) }),
+]);
+export type Saved = z.infer<typeof zSaved>;
+
+/** What a menu of the desktop asks the page to do. */
+export const MENU_COMMANDS = [
+  'open-logs',
+  'open-schedule',
+  'save-report',
+  'export-csv',
+  'copy-verdict',
+  'print',
+  'unit-c',
+  'unit-f',
+  'theme-system',
+  'theme-light',
+  'theme-dark',
+  'text-larger',
+  'text-smaller',
+  'text-normal',
+  'zoom-reset',
+  'show-keys',
+  'show-about',
+] as const;
+export const zMenuCommand = z.enum(MENU_COMMANDS);
+export type MenuCommand = z.infer<typeof zMenuCommand>;
+
+/** What the page may ask, with what it sends and what it is answered. */
+export const REQUESTS = {
+  'open-session': { sent: zNothing, answered: zSession },
+  'open-logs': { sent: zNothing, answered: z.array(zHandedFile) },
+  'open-schedule': { sent: zNothing, answered: z.array(zHandedFile).max(1) },
+  'read-file': { sent: zHandedFile.pick({ ticket: true }), answered: zFileContent },
+  'save-file': { sent: zFileToSave, answered: zSaved },
+  'copy-text': { sent: z.strictObject({ text: z.string().max(1_000_000) }), answered: zNothing },
+  'keep-preferences': { sent: zPreferences, answered: zNothing },
+} as const;
+
+/** What the page is told without having asked. */
+export const EVENTS = {
+  'files-handed': z.array(zHandedFile),
+  'menu-command': zMenuCommand,
+} as const;
+
+export type RequestName = keyof typeof REQUESTS;
+export type Sent<Name extends RequestName> = z.infer<(typeof REQUESTS)[Name]['sent']>;
+export type Answered<Name extends RequestName> = z.infer<(typeof REQUESTS)[Name]['answered']>;
+
+export type EventName = keyof typeof EVENTS;
+export type EventOf<Name extends EventName> = z.infer<(typeof EVENTS)[Name]>;
