@@ -71,6 +71,13 @@ export const isTop = (schedule: Schedule, segment: number): boolean =>
 export const isAfterPeak = (schedule: Schedule, segment: number): boolean =>
   segment > schedule.segments.findLastIndex((_, i) => isTop(schedule, i));
 
+/**
+ * Whether the record shows the kiln cooling by itself after the schedule's legs. The trace alone
+ * takes a controlled fall at the end of a record for the kiln's own.
+ */
+export const coolsByItself = ({ legs }: Alignment): boolean =>
+  legs.some(({ segment, actual }) => segment === null && actual !== null);
+
 /** The stretch of the record in which a leg ran, marked at its middle temperature. */
 export const evidenceOf = (course: Course): Evidence => ({
   fromSeconds: course.startSeconds,

@@ -1,7 +1,7 @@
 import type { HeatWork } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import { clear, found, notApplicable } from '../detector.ts';
-import { unfinished } from '../legs.ts';
+import { coolsByItself, unfinished } from '../legs.ts';
 import { offTarget } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -23,7 +23,7 @@ export const endedEarly = defineScheduleDetector({
   wants: ['heatWork'],
   detect: ({ alignment, trace, heatWork }) => {
     const { offSeconds } = trace;
-    if (offSeconds === null) return notApplicable('no-cooling-logged');
+    if (offSeconds === null || !coolsByItself(alignment)) return notApplicable('no-cooling-logged');
     const left = unfinished(alignment);
     if (left.minutes < LEFT_MINUTES) return clear();
     const endedC = left.endedC ?? trace.peakC;

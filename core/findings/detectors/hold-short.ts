@@ -1,4 +1,4 @@
-import type { AlignedLeg, Alignment } from '../../model/document.ts';
+import type { AlignedLeg, Alignment, Overshoot } from '../../model/document.ts';
 import type { Evidence, Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
 import { lowerBound } from '../../trace/search.ts';
@@ -142,17 +142,24 @@ const severityOf = (short: Shortage, setting: Setting): Severity | null => {
   return setting.costHeatWork ? 'act' : 'watch';
 };
 
+/** Time spent hotter than the level is not missing from a hold; the overshoot speaks of it. */
+const minutesAbove = (overshoots: readonly Overshoot[], segment: number): number =>
+  overshoots
+    .filter((over) => over.segment === segment)
+    .reduce((sum, { aboveForSeconds }) => sum + aboveForSeconds / SECONDS_PER_MINUTE, 0);
+
 /** Did a hold end before its time, though the kiln had arrived? */
 export const holdShort = defineScheduleDetector({
   id: 'hold-short',
-  needs: ['samples'],
+  needs: ['samples', 'overshoots'],
   wants: ['heatWork'],
-  detect: ({ schedule, alignment, samples, heatWork }) => {
+  detect: ({ schedule, alignment, samples, overshoots, heatWork }) => {
     const holds = holdsOf(alignment, samples);
     if (holds.length === 0) return notApplicable('no-hold');
     const intervalMinutes = samples.summary.medianIntervalSeconds / SECONDS_PER_MINUTE;
     const drafts = holds.flatMap(({ segment, evidence, ...times }): Draft[] => {
       const shortMinutes = times.plannedMinutes - times.heldMinutes;
+      if (shortMinutes <= minutesAbove(overshoots, segment)) return [];
       const short = { shortMinutes, shortPercent: (100 * shortMinutes) / times.plannedMinutes };
       const severity = severityOf(short, {
         afterPeak: isAfterPeak(schedule, segment),

@@ -1,6 +1,6 @@
 import type { Alignment } from '../../model/document.ts';
 import { clear, defineDetector, found } from '../detector.ts';
-import { unfinished } from '../legs.ts';
+import { coolsByItself, unfinished } from '../legs.ts';
 import { USABLE_CONFIDENCE_PERCENT } from '../schedule-detector.ts';
 
 /** Chosen: a kiln this cool has no heat-work and no risky cooling before it any more. */
@@ -25,10 +25,11 @@ export const logEndsEarly = defineDetector({
   needs: ['trace', 'samples'],
   wants: ['alignment'],
   detect: ({ trace, samples, alignment }) => {
-    if (trace.offSeconds !== null) return clear('cooling-logged');
+    const leftMinutes = unseenMinutes(alignment);
+    const isControlled = leftMinutes >= LEFT_MINUTES && alignment && !coolsByItself(alignment);
+    if (trace.offSeconds !== null && !isControlled) return clear('cooling-logged');
     const lastC = samples.smoothC.at(-1) ?? trace.minC;
     if (lastC < HOT_C) return clear('ends-cool');
-    const leftMinutes = unseenMinutes(alignment);
     const belowPeakDeltaC = Math.max(0, trace.peakC - lastC);
     const hidesHeatWork = belowPeakDeltaC < AT_PEAK_DELTA_C || leftMinutes >= LEFT_MINUTES;
     const at = trace.durationSeconds;

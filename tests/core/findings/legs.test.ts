@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  coolsByItself,
   endUncertaintyMinutes,
   evidenceOf,
   isAfterPeak,
@@ -88,6 +89,11 @@ test('the top of a schedule is its hottest target, wherever it stands', () => {
     false,
   ]);
   expect([1, 2, 3].map((segment) => isAfterPeak(cooled, segment))).toEqual([false, false, true]);
+});
+
+test('the kiln cools by itself where a leg of no segment was found', () => {
+  expect(coolsByItself(facts().alignment!)).toBe(true);
+  expect(coolsByItself(firingFacts({ cooling: null }).alignment!)).toBe(false);
 });
 
 test('a leg is shown over its whole course, at its middle temperature', () => {

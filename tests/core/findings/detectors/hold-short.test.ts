@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { holdShort } from '../../../../core/findings/detectors/hold-short.ts';
 import type { Alignment } from '../../../../core/model/document.ts';
-import { celsius, seconds } from '../../../../core/units.ts';
+import { celsius, celsiusDelta, seconds } from '../../../../core/units.ts';
 import {
   SCHEDULE,
   facts,
@@ -42,6 +42,22 @@ describe('a short hold', () => {
   ] as const)('%s for %d min: %s', (which, minutes, severity) => {
     const { findings } = judge(holdShort, HOLDS[which](minutes));
     expect(findings[0]?.severity ?? null).toBe(severity);
+  });
+
+  test('is not one that was spent hotter than its level', () => {
+    const overFor = (minutes: number) => ({
+      ...topHold(5),
+      overshoots: [
+        {
+          segment: 2,
+          overC: celsiusDelta(40),
+          atSeconds: seconds(655 * 60),
+          aboveForSeconds: seconds(minutes * 60),
+        },
+      ],
+    });
+    expect(judge(holdShort, overFor(11))).toEqual(NOTHING);
+    expect(judge(holdShort, overFor(8)).outcome).toBe('found');
   });
 
   test('of a few minutes off a long hold is a note', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { celsius, seconds } from '../../../../core/units.ts';
 import { logEndsEarly } from '../../../../core/findings/detectors/log-ends-early.ts';
 import {
   facts,
@@ -33,6 +34,18 @@ describe('a record that ends early', () => {
   test('is watched where it stops at its peak, schedule or none', () => {
     expect(onlyFinding(logEndsEarly, stopsAtPeak).severity).toBe('watch');
     expect(onlyFinding(logEndsEarly, withoutSchedule(stopsAtPeak)).severity).toBe('watch');
+  });
+
+  test('is seen in a controlled fall, which the trace alone takes for the kiln’s own', () => {
+    // The cooling to 1100 °C is the schedule's, and an hour of it is still to come.
+    const base = firingFacts({ cooling: { minutes: 60, toC: 1100 } });
+    const down = { ...base.alignment!.legs[5]!, segment: 3 };
+    const planned = { ...down.planned, endC: celsius(1000), endSeconds: seconds(780 * 60) };
+    const legs = [...base.alignment!.legs.slice(0, 5), { ...down, planned }];
+    const falling = { ...base, alignment: { ...base.alignment!, legs } };
+    expect(falling.trace.offSeconds).not.toBeNull();
+    expect(onlyFinding(logEndsEarly, falling).figures).toMatchObject({ lastC: 1100 });
+    expect(judge(logEndsEarly, withoutSchedule(falling)).reason).toBe('cooling-logged');
   });
 
   test('is a note where the heat-work was over', () => {
