@@ -75,6 +75,28 @@ const endedEarly = (alignment: Alignment | null): boolean => {
 };
 
 /**
+ * Analyses a log that has been read already: what is told of the firing changes, the log does not.
+ * Where `options.reading` changes, the log is read again first.
+ */
+export const analyzeTrace = (
+  log: Log,
+  trace: Trace,
+  options: Options = {},
+  host: Pick<AnalysisHost, 'sha256'> = {},
+): AnalysisDocument => {
+  const { samples, ...facts } = measure(log, trace, options);
+  const { findings, checks } = runDetectors({ samples, ...facts });
+  return {
+    schemaVersion: SCHEMA_VERSION,
+    ...facts,
+    source: { ...facts.source, sha256: host.sha256 ?? null },
+    curve: thinnedCurve(trace, facts.alignment?.planned ?? null),
+    findings,
+    checks,
+  };
+};
+
+/**
  * Analyses one firing: bytes → log → trace → alignment → measures → findings → document.
  *
  * @param bytes the log file as it lies on the disk
@@ -90,15 +112,5 @@ export const analyze = (
 ): Analysis => {
   const log = readLog(bytes, fileName, options.reading, host);
   const trace = makeTrace(log);
-  const { samples, ...facts } = measure(log, trace, options);
-  const { findings, checks } = runDetectors({ samples, ...facts });
-  const document: AnalysisDocument = {
-    schemaVersion: SCHEMA_VERSION,
-    ...facts,
-    source: { ...facts.source, sha256: host.sha256 ?? null },
-    curve: thinnedCurve(trace, facts.alignment?.planned ?? null),
-    findings,
-    checks,
-  };
-  return { document, trace };
+  return { document: analyzeTrace(log, trace, options, host), trace };
 };

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { analyze } from '../../core/analyze.ts';
+import { analyze, analyzeTrace } from '../../core/analyze.ts';
 import { DETECTORS } from '../../core/findings/detector-list.ts';
+import { readLog } from '../../core/log/read-log.ts';
 import { zAnalysisDocument } from '../../core/model/document.ts';
 import type { Options } from '../../core/model/options.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import { makeTrace } from '../../core/trace/make-trace.ts';
 import { AS_PLANNED, STONEWARE } from '../builders/alignment.ts';
 import { firing, traceFrom, type Stretch } from '../builders/trace.ts';
 
@@ -55,6 +57,13 @@ describe('a firing analysed', () => {
   it('finds nothing to act on in a firing that went as planned', () => {
     expect(document.findings.filter((finding) => finding.severity !== 'note')).toEqual([]);
     expect(document.heatWork!.target).toMatchObject({ cone: '7', verdict: 'within' });
+  });
+
+  it('is the same from a log that has been read already, whatever is told next', () => {
+    const log = readLog(logBytes(AS_PLANNED), 'kiln 2.csv');
+    const read = makeTrace(log);
+    expect(analyzeTrace(log, read, { cone: '4' }).heatWork?.target?.verdict).toBe('over');
+    expect(analyzeTrace(log, read, { schedule, cone: '7' }, { sha256: 'ab' })).toEqual(document);
   });
 
   it('gives the full columns beside the thinned curve', () => {
