@@ -1,10 +1,15 @@
 import type { Trace } from '../model/trace.ts';
 import { seconds, type Seconds } from '../units.ts';
+import { picked } from '../trace/search.ts';
 import { findLegs } from '../trace/legs.ts';
+import { medianInterval } from '../trace/clock.ts';
 import { localSlopes } from '../trace/slopes.ts';
+import { averaged } from '../trace/thin.ts';
 
 /** A setpoint column that is empty for more than this share of the record says too little. */
 const FEWEST_SHARE = 0.5;
+/** More points than this place no corner better: some ten seconds apart. */
+const MOST_POINTS = 5000;
 /** A corner further from a boundary than this belongs to something else (chosen). */
 const SAME_CORNER_SECONDS = 900;
 
@@ -15,12 +20,12 @@ const SAME_CORNER_SECONDS = 900;
 export const setpointCorners = (trace: Trace): number[] | null => {
   const { setpointC, atSeconds } = trace;
   if (setpointC === null) return null;
-  const isGiven = (_: number, i: number) => Number.isFinite(setpointC[i]);
-  const times = atSeconds.filter(isGiven);
-  if (times.length < FEWEST_SHARE * atSeconds.length) return null;
-  const values = setpointC.filter((value) => Number.isFinite(value));
-  const slopes = localSlopes(times, values, 0, trace.summary.medianIntervalSeconds);
-  const legs = findLegs({ atSeconds: times, celsius: values, noiseC: 0, ...slopes });
+  const given = Uint32Array.from(atSeconds.keys()).filter((i) => Number.isFinite(setpointC[i]));
+  if (given.length < FEWEST_SHARE * atSeconds.length) return null;
+  const curve = averaged(picked(atSeconds, given), picked(setpointC, given), MOST_POINTS);
+  const times = curve.atSeconds;
+  const slopes = localSlopes(times, curve.celsius, 0, medianInterval(times));
+  const legs = findLegs({ ...curve, noiseC: 0, ...slopes });
   const lastSeconds = times[times.length - 1]!;
   return [...legs.map((leg) => leg.startSeconds), seconds(lastSeconds)];
 };

@@ -33,6 +33,13 @@ export const medianInterval = (atSeconds: Float64Array): number => {
   return steps.length === 0 ? 0 : median(steps);
 };
 
+/** 0, 1, 2 … `count − 1`. */
+const indices = (count: number): Uint32Array => {
+  const result = new Uint32Array(count);
+  for (let i = 0; i < count; i++) result[i] = i;
+  return result;
+};
+
 const isReversed = (stamps: Float64Array): boolean => {
   let back = 0;
   let forward = 0;
@@ -81,7 +88,7 @@ interface Shifted {
 /** Takes steps of the clock out, so that later samples follow at the usual interval. */
 const withoutJumps = (stamps: Float64Array, celsius: Float64Array): Shifted => {
   const interval = medianInterval(stamps);
-  const atSeconds = Float64Array.from(stamps);
+  const atSeconds = stamps.slice();
   const repairs: Repair[] = [];
   const shifts: { fromStamp: number; bySeconds: number }[] = [];
   let shift = 0;
@@ -119,7 +126,7 @@ const spanRepair = (
 
 /** Sorts rows by time, remembering which moved. */
 const inOrder = (atSeconds: Float64Array): { row: Uint32Array; repairs: Repair[] } => {
-  const row = Uint32Array.from(atSeconds, (_, i) => i);
+  const row = indices(atSeconds.length);
   let first = -1;
   let last = -1;
   let moved = 0;
@@ -163,7 +170,7 @@ const withoutTies = (
     return { atSeconds: sorted.filter((_, i) => !isTie(i)), row: kept, repairs };
   }
   const usualStep = medianInterval(sorted);
-  const spread = Float64Array.from(sorted);
+  const spread = sorted.slice();
   for (let i = 0; i < sorted.length;) {
     let end = i + 1;
     while (end < sorted.length && sorted[end] === sorted[i]) end++;
@@ -180,16 +187,19 @@ const withoutTies = (
  */
 export const repairClock = (stamps: Float64Array, celsius: Float64Array): ClockRepair => {
   const reversed = isReversed(stamps);
-  const forward = reversed ? Float64Array.from(stamps).reverse() : stamps;
-  const forwardCelsius = reversed ? Float64Array.from(celsius).reverse() : celsius;
+  const forward = reversed ? stamps.slice().reverse() : stamps;
+  const forwardCelsius = reversed ? celsius.slice().reverse() : celsius;
   const shifted = withoutJumps(forward, forwardCelsius);
   const ordered = inOrder(shifted.atSeconds);
-  const sorted = Float64Array.from(ordered.row, (i) => shifted.atSeconds[i]!);
+  const isInOrder = ordered.repairs.length === 0;
+  const sorted = isInOrder
+    ? shifted.atSeconds
+    : Float64Array.from(ordered.row, (i) => shifted.atSeconds[i]!);
   const untied = withoutTies(sorted, ordered.row);
   const origin = untied.atSeconds[0] ?? 0;
   const lastRow = stamps.length - 1;
   return {
-    atSeconds: untied.atSeconds.map((at) => at - origin),
+    atSeconds: origin === 0 ? untied.atSeconds : untied.atSeconds.map((at) => at - origin),
     row: reversed ? untied.row.map((i) => lastRow - i) : untied.row,
     repairs: [...shifted.repairs, ...ordered.repairs, ...untied.repairs].map((repair) => ({
       ...repair,

@@ -9,10 +9,13 @@ import {
 } from '../units.ts';
 import { StretchFits } from './fits.ts';
 import { interpolate, lowerBound } from './search.ts';
+import { averaged } from './thin.ts';
 
 /** The course next to a leg's end says what temperature the leg ended at (chosen: 20 minutes). */
 const END_STRETCH_SECONDS = 1200;
 const FEWEST_SAMPLES = 4;
+/** More points than this fit no line better. */
+const MOST_POINTS = 500;
 
 export interface Readings {
   readonly atSeconds: Float64Array;
@@ -37,11 +40,16 @@ const temperatureAtEnd = (
 ): number => {
   const from = lowerBound(readings.atSeconds, fromSeconds);
   const to = lowerBound(readings.atSeconds, toSeconds + 1e-6);
-  const times = readings.atSeconds.subarray(from, to);
-  if (times.length < FEWEST_SAMPLES) {
+  if (to - from < FEWEST_SAMPLES) {
     return interpolate(readings.atSeconds, readings.celsius, momentSeconds);
   }
-  const fit = new StretchFits(times, readings.celsius.subarray(from, to)).line(0, times.length);
+  const stretch = averaged(
+    readings.atSeconds.subarray(from, to),
+    readings.celsius.subarray(from, to),
+    MOST_POINTS,
+  );
+  const times = stretch.atSeconds;
+  const fit = new StretchFits(times, stretch.celsius).line(0, times.length);
   const meanSeconds = times.reduce((sum, time) => sum + time, 0) / times.length;
   return fit.meanC + (fit.ratePerHour * (momentSeconds - meanSeconds)) / SECONDS_PER_HOUR;
 };

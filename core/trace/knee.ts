@@ -1,9 +1,12 @@
 import { StretchFits } from './fits.ts';
 import { lowerBound } from './search.ts';
+import { averaged } from './thin.ts';
 
 /** How much of the course on either side of a knee says where it is (chosen: 20 minutes). */
 const SHOULDER_SECONDS = 1200;
 const FEWEST_SHOULDER_SAMPLES = 3;
+/** More points than this place no knee better: some five seconds apart. */
+const MOST_POINTS = 1000;
 
 export interface KneeSearch {
   /** The knee is looked for between these two moments. */
@@ -37,8 +40,13 @@ export const locateKnee = (
   const right = Math.min(search.rightLimitSeconds, toSeconds + SHOULDER_SECONDS);
   const first = lowerBound(atSeconds, left);
   const last = lowerBound(atSeconds, right + 1e-6);
-  const times = atSeconds.subarray(first, last);
-  const fits = new StretchFits(times, celsius.subarray(first, last));
+  const course = averaged(
+    atSeconds.subarray(first, last),
+    celsius.subarray(first, last),
+    MOST_POINTS,
+  );
+  const times = course.atSeconds;
+  const fits = new StretchFits(times, course.celsius);
   const lowest = Math.max(FEWEST_SHOULDER_SAMPLES, lowerBound(times, fromSeconds));
   const highest = Math.min(times.length - FEWEST_SHOULDER_SAMPLES, lowerBound(times, toSeconds));
   const spread = Math.hypot(RIPPLE_C, search.noiseC ?? 0);

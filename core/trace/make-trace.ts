@@ -8,10 +8,8 @@ import { findGaps, findNoReadings } from './gaps.ts';
 import { findLegs } from './legs.ts';
 import { estimateNoise, estimateResolution } from './noise.ts';
 import { removeOutliers } from './outliers.ts';
+import { picked } from './search.ts';
 import { localSlopes } from './slopes.ts';
-
-const picked = (values: Float64Array, indices: Uint32Array): Float64Array =>
-  Float64Array.from(indices, (i) => values[i]!);
 
 const pickedOrNull = (values: Float64Array | null, indices: Uint32Array): Float64Array | null =>
   values === null ? null : picked(values, indices);
@@ -35,7 +33,7 @@ const repaired = (log: Log): Samples => {
   return {
     atSeconds: picked(clock.atSeconds, cleaned.keep),
     celsius: picked(celsius, cleaned.keep),
-    row: Uint32Array.from(cleaned.keep, (i) => clock.row[i]!),
+    row: cleaned.keep.map((i) => clock.row[i]!),
     removed: cleaned.removed,
     repairs: [...clock.repairs, ...cleaned.repairs].sort((a, b) => a.fromSeconds - b.fromSeconds),
     onRepairedClock: clock.onRepairedClock,

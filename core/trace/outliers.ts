@@ -131,7 +131,10 @@ export const removeOutliers = (
     toSeconds: seconds(atSeconds[run.to - 1]!),
     samples: run.to - run.from,
   });
-  const keep = Uint32Array.from(celsius, (_, i) => i).filter((i) => !kindOf.has(i));
+  const keep = new Uint32Array(celsius.length - kindOf.size);
+  for (let i = 0, kept = 0; i < celsius.length; i++) {
+    if (kindOf.size === 0 || !kindOf.has(i)) keep[kept++] = i;
+  }
   const runs = [...outOfRange, ...outliers.filter((run) => kindOf.get(run.from) === run.kind)];
   return { keep, removed, repairs: runs.sort((a, b) => a.from - b.from).map(repairOf) };
 };

@@ -25,3 +25,10 @@ export const interpolate = (
   if (spanSeconds <= 0) return from;
   return from + ((values[next]! - from) * (momentSeconds - fromSeconds)) / spanSeconds;
 };
+
+/** The values at some indices, in their order. */
+export const picked = (values: Float64Array, indices: Uint32Array): Float64Array => {
+  const result = new Float64Array(indices.length);
+  for (let k = 0; k < indices.length; k++) result[k] = values[indices[k]!]!;
+  return result;
+};

@@ -42,6 +42,9 @@ class SlidingLine {
   private sumTT = 0;
   private sumTC = 0;
   private sumCC = 0;
+  fittedC = NaN;
+  slopePerSecond = NaN;
+  slopeError = NaN;
 
   constructor(atSeconds: Float64Array, celsius: Float64Array) {
     this.atSeconds = atSeconds;
@@ -78,7 +81,8 @@ class SlidingLine {
     return from < this.from || this.atSeconds[from]! - this.originSeconds > reachSeconds;
   }
 
-  at(momentSeconds: number, noiseC: number) {
+  /** Fits the line to the window; the results stand in fields, since this runs once a sample. */
+  fitAt(momentSeconds: number, noiseC: number): void {
     const n = this.to - this.from;
     const meanT = this.sumT / n;
     const meanC = this.sumC / n;
@@ -86,30 +90,17 @@ class SlidingLine {
     const slope = spreadT > 0 ? (this.sumTC - this.sumT * meanC) / spreadT : 0;
     const squares = Math.max(0, this.sumCC - this.sumC * meanC - slope * slope * spreadT);
     const variance = Math.max(noiseC * noiseC, n > 2 ? squares / (n - 2) : 0);
-    return {
-      celsius: this.originC + meanC + slope * (momentSeconds - this.originSeconds - meanT),
-      slopePerSecond: slope,
-      slopeError: spreadT > 0 ? Math.sqrt(variance / spreadT) : Infinity,
-    };
+    this.fittedC = this.originC + meanC + slope * (momentSeconds - this.originSeconds - meanT);
+    this.slopePerSecond = slope;
+    this.slopeError = spreadT > 0 ? Math.sqrt(variance / spreadT) : Infinity;
   }
 }
 
-/** The windows of all samples in turn: as wide as asked, or the nearest few samples. */
-function* windows(atSeconds: Float64Array, halfSeconds: number) {
-  const count = atSeconds.length;
-  let from = 0;
-  let to = 0;
-  for (let i = 0; i < count; i++) {
-    while (to < count && atSeconds[to]! <= atSeconds[i]! + halfSeconds) to++;
-    while (atSeconds[from]! < atSeconds[i]! - halfSeconds) from++;
-    if (to - from >= FEWEST_SAMPLES) {
-      yield [from, to] as const;
-      continue;
-    }
-    const nearest = Math.max(0, Math.min(i - (FEWEST_SAMPLES >> 1), count - FEWEST_SAMPLES));
-    yield [nearest, Math.min(count, nearest + FEWEST_SAMPLES)] as const;
-  }
-}
+/** The nearest few samples, where a window of the usual width holds fewer. */
+const nearestFew = (i: number, count: number): readonly [from: number, to: number] => {
+  const from = Math.max(0, Math.min(i - (FEWEST_SAMPLES >> 1), count - FEWEST_SAMPLES));
+  return [from, Math.min(count, from + FEWEST_SAMPLES)];
+};
 
 /**
  * Slopes by local linear regression on irregular times, with their standard errors. Each sample's
@@ -127,15 +118,21 @@ export const localSlopes = (
   const slopeErrorCPerHour = new Float64Array(atSeconds.length);
   const half = windowSeconds(noiseC, medianIntervalSeconds) / 2;
   const line = new SlidingLine(atSeconds, celsius);
-  let i = 0;
-  for (const [from, to] of windows(atSeconds, half)) {
+  const count = atSeconds.length;
+  let wideFrom = 0;
+  let wideTo = 0;
+  for (let i = 0; i < count; i++) {
+    const moment = atSeconds[i]!;
+    while (wideTo < count && atSeconds[wideTo]! <= moment + half) wideTo++;
+    while (atSeconds[wideFrom]! < moment - half) wideFrom++;
+    const isFew = wideTo - wideFrom < FEWEST_SAMPLES;
+    const [from, to] = isFew ? nearestFew(i, count) : [wideFrom, wideTo];
     if (i === 0 || line.isStale(from, ORIGIN_REACH_WINDOWS * half)) line.restart(from, to);
     else line.slideTo(from, to);
-    const fit = line.at(atSeconds[i]!, noiseC);
-    smoothC[i] = fit.celsius;
-    slopeCPerHour[i] = fit.slopePerSecond * SECONDS_PER_HOUR;
-    slopeErrorCPerHour[i] = fit.slopeError * SECONDS_PER_HOUR;
-    i++;
+    line.fitAt(moment, noiseC);
+    smoothC[i] = line.fittedC;
+    slopeCPerHour[i] = line.slopePerSecond * SECONDS_PER_HOUR;
+    slopeErrorCPerHour[i] = line.slopeError * SECONDS_PER_HOUR;
   }
   return { smoothC, slopeCPerHour, slopeErrorCPerHour };
 };

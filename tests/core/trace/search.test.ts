@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { interpolate, lowerBound } from '../../../core/trace/search.ts';
+import { interpolate, lowerBound, picked } from '../../../core/trace/search.ts';
 
 describe('lower bound', () => {
   it('is the first index not below the value', () => {
@@ -25,5 +25,11 @@ describe('interpolation', () => {
 
   it('of no points is not a number', () => {
     expect(interpolate([], [], 1)).toBeNaN();
+  });
+});
+
+describe('picking', () => {
+  it('takes the values at the indices, in their order', () => {
+    expect([...picked(Float64Array.of(5, 6, 7), Uint32Array.of(2, 0))]).toEqual([7, 5]);
   });
 });
