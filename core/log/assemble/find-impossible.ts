@@ -21,8 +21,13 @@ const LARGEST_READING = 4300;
 
 /** A missing reading stands at least so far from its neighbours … (chosen) */
 const LEAST_JUMP = 100;
-/** … and so many times further than readings usually step (chosen). */
-const JUMP_PER_STEP = 20;
+/** … and so many times further than readings usually step, if the readings before and after it
+ * meet across it … (chosen) */
+const JUMP_PER_STEP = 5;
+/** … or so many times further where it stands at the log's beginning or end (chosen). */
+const JUMP_PER_STEP_AT_END = 20;
+/** Readings meet across a gap if they differ by less than this share of the jump (chosen). */
+const MEETS_WITHIN = 0.5;
 /** A number that is on no list counts only if it is repeated exactly at least so often (chosen). */
 const LEAST_REPEATS = 3;
 /** Below this, in any scale, no kiln stands (chosen). */
@@ -44,27 +49,38 @@ const usualStep = (values: Float64Array): number => {
 };
 
 interface Runs {
-  count: number;
-  /** The smallest step into or out of a run. */
-  leastJump: number;
-  hasNeighbour: boolean;
+  readonly count: number;
+  /** Whether every run stands apart from the readings around it. */
+  readonly standApart: boolean;
 }
 
+/** Whether one run of a value stands apart; `before` and `after` are NaN at the log's ends. */
+const standsApart = (value: number, before: number, after: number, step: number): boolean => {
+  const jumps = [before, after]
+    .filter((neighbour) => !Number.isNaN(neighbour))
+    .map((neighbour) => Math.abs(neighbour - value));
+  if (jumps.length === 0) return false;
+  const jump = Math.min(...jumps);
+  if (jump < LEAST_JUMP) return false;
+  if (value < COLDEST_KILN) return true;
+  if (jumps.length === 1) return jump >= JUMP_PER_STEP_AT_END * step;
+  return jump >= JUMP_PER_STEP * step && Math.abs(before - after) < MEETS_WITHIN * jump;
+};
+
 /** The runs of exactly one value among others. */
-const runsOf = (values: Float64Array, value: number): Runs => {
-  const runs: Runs = { count: 0, leastJump: Infinity, hasNeighbour: false };
+const runsOf = (values: Float64Array, value: number, step: number): Runs => {
+  let count = 0;
+  let standApart = true;
   for (let i = 0; i < values.length; i += 1) {
     if (values[i] !== value) continue;
-    runs.count += 1;
-    for (const neighbour of [values[i - 1], values[i + 1]]) {
-      if (neighbour === undefined || neighbour === value) continue;
-      // Beside another impossible number there is nothing to compare with.
-      if (isBeyondReadings(neighbour)) continue;
-      runs.hasNeighbour = true;
-      runs.leastJump = Math.min(runs.leastJump, Math.abs(neighbour - value));
-    }
+    const from = i;
+    while (values[i + 1] === value) i += 1;
+    count += i + 1 - from;
+    const before = values[from - 1] ?? Number.NaN;
+    standApart &&= standsApart(value, before, values[i + 1] ?? Number.NaN, step);
+    if (!standApart) break;
   }
-  return runs;
+  return { count, standApart };
 };
 
 /**
@@ -107,13 +123,12 @@ export const findImpossible = (values: Float64Array): ReadonlySet<number> => {
   if (usable.length < values.length) {
     for (const value of values) if (isBeyondReadings(value)) impossible.add(value);
   }
-  const jump = Math.max(LEAST_JUMP, JUMP_PER_STEP * usualStep(usable.subarray(0, STEPS_LOOKED_AT)));
+  const step = usualStep(usable.subarray(0, STEPS_LOOKED_AT));
   for (const value of suspects(usable)) {
-    const runs = runsOf(values, value);
-    const isApart = runs.hasNeighbour && runs.leastJump >= jump;
-    const isRepeated = runs.count >= LEAST_REPEATS && value < COLDEST_KILN;
-    const isStuck = runs.count === values.length && value < COLDEST_KILN && KNOWN.has(value);
-    if ((isApart && (KNOWN.has(value) || isRepeated)) || isStuck) impossible.add(value);
+    const { count, standApart } = runsOf(usable, value, step);
+    const isRepeated = count >= LEAST_REPEATS && value < COLDEST_KILN;
+    const isStuck = count === usable.length && value < COLDEST_KILN && KNOWN.has(value);
+    if ((standApart && (KNOWN.has(value) || isRepeated)) || isStuck) impossible.add(value);
   }
   return impossible;
 };

@@ -1,6 +1,7 @@
 import { scanStamp } from '../time/stamp.ts';
 import { parseDuration } from '../time/duration.ts';
 import { timeScale } from '../text/unit-text.ts';
+import { classOfStamp } from '../text/cell-class.ts';
 import { looksLikeEpoch, looksLikeSerial } from '../time/numeric-time.ts';
 import { meaningOf, speaksOfTime } from './name-meaning.ts';
 import { agrees, holdsTimes, type ColumnProfile } from './profile.ts';
@@ -24,9 +25,22 @@ const distinctShare = (profile: ColumnProfile, rows: number): number =>
 const isStuck = (profile: ColumnProfile, rows: number): boolean =>
   rows > 2 && profile.distinct <= 1;
 
+/** Numbers of twelve or fourteen digits that are a date and a clock: `20240131140500`. */
+const isCompactStamp = ({ numbers }: ColumnProfile): boolean =>
+  numbers !== null &&
+  numbers.isInteger &&
+  [numbers.min, numbers.median, numbers.max].every(
+    (value) => /^(?:\d{12}|\d{14})$/.test(String(value)) && isDated(String(value)),
+  );
+
+const isDated = (digits: string): boolean => {
+  const stamp = scanStamp(digits);
+  return stamp !== null && classOfStamp(stamp) === 'stamp' && Number(digits.slice(0, 4)) > 1990;
+};
+
 const stampCandidates = ({ profiles, rows, names }: TableSample): TimeCandidate[] =>
   profiles
-    .filter((profile) => profile.kind === 'stamp' && agrees(profile))
+    .filter((profile) => (profile.kind === 'stamp' || isCompactStamp(profile)) && agrees(profile))
     .filter((profile) => !isStuck(profile, rows.length))
     .map((profile) => {
       const share = distinctShare(profile, rows.length);

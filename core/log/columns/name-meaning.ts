@@ -57,6 +57,10 @@ const withoutBrackets = (name: string): string => name.replace(/[[({][^[\](){}]*
 export const speaksOfTime = (name: string): boolean =>
   mentions(TIME, wordsOf(withoutBrackets(name))) || mentions(TIME, wordsOf(name).slice(0, 1));
 
+/** `Sample`, `Sample no.`: the number of a reading, where no unit says otherwise. */
+const isSampleNumber = ([first, second]: readonly string[]): boolean =>
+  first === 'sample' && (second === undefined || INDEX.words.includes(second));
+
 const meaningByWords = (words: readonly string[], unit: PrintedUnit | null): NameMeaning => {
   const scale = temperatureScale(unit);
   const saysTemperature = scale !== null || mentions(TEMPERATURE, words);
@@ -70,6 +74,7 @@ const meaningByWords = (words: readonly string[], unit: PrintedUnit | null): Nam
   if (!saysTemperature && mentions(OTHER_QUANTITY, words)) return 'other-quantity';
   if (!saysTemperature && (unit === 'other' || unit === 'percent')) return 'other-quantity';
   if (mentions(ELSEWHERE, words)) return 'elsewhere';
+  if (!saysTemperature && isSampleNumber(words)) return 'index';
   if (mentions(MEASURED, words)) return 'measured';
   if (saysTemperature) return 'temperature';
   if (mentions(INDEX, words)) return 'index';

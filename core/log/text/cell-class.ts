@@ -30,8 +30,14 @@ export const isNumberClass = (kind: CellClass): boolean => kind === 'number' || 
 
 /** Whether the numbers of a date are one in any order. */
 const isPossible = (stamp: Stamp): boolean =>
-  stamp.date.length === 0 ||
   ordersOf(stamp).some((order) => !Number.isNaN(daysOfDate(stamp.date, order)));
+
+/** The class of a stamp; null if its date cannot be one. */
+export const classOfStamp = (stamp: Stamp): CellClass | null => {
+  if (stamp.date.length === 0) return 'clock';
+  if (!isPossible(stamp)) return null;
+  return stamp.clockSeconds === null ? 'date' : 'stamp';
+};
 
 /** Classifies a trimmed cell. */
 export const classOf = (cell: string, decimalMark: DecimalMark): CellClass => {
@@ -39,10 +45,8 @@ export const classOf = (cell: string, decimalMark: DecimalMark): CellClass => {
   if (cell.length > MAX_VALUE_CHARS) return 'text';
   if (!Number.isNaN(parseNumber(cell, decimalMark))) return 'number';
   const stamp = scanStamp(cell);
-  if (stamp !== null && isPossible(stamp)) {
-    if (stamp.date.length === 0) return 'clock';
-    return stamp.clockSeconds === null ? 'date' : 'stamp';
-  }
+  const stampClass = stamp === null ? null : classOfStamp(stamp);
+  if (stampClass !== null) return stampClass;
   if (!Number.isNaN(parseDuration(cell))) return 'duration';
   if (parseQuantity(cell, decimalMark) !== null) return 'quantity';
   return isNoReadingMark(cell) ? 'mark' : 'text';

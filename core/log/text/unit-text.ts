@@ -12,7 +12,7 @@ export type TimeUnit = 'ns' | 'us' | 'ms' | 's' | 'min' | 'h' | 'd';
 const DEGREE = '°º˚◦�?›ø¡¢ª∞*';
 const DEGREE_WORDS = [
   ...['degrees', 'degree', 'degres', 'degre', 'deg', 'grados', 'grado', 'gradi', 'graden', 'graad'],
-  ...['grad', 'o'],
+  'grad',
 ];
 
 const TEMPERATURE_WORDS: ReadonlyMap<string, ChannelUnit> = new Map([
@@ -82,6 +82,8 @@ export const unitOfText = (text: string): PrintedUnit | null => {
   const bare = stripped(text);
   if (bare === '℃') return 'C';
   if (bare === '℉') return 'F';
+  // A small o for the sign, but not the words `of` and `ok`.
+  if (bare === 'oC' || bare === 'oF') return bare.charAt(1) as ChannelUnit;
   // Case matters for one pair only: mV is a unit, MV a controller's output.
   if (bare === 'MV') return null;
   const word = fold(bare).replace(/^a(?=[°º])/, '');
