@@ -10,6 +10,13 @@ const SAME_SHARE = 0.07;
 /** … or within this many seconds, below which no leg's end is certain. */
 const SAME_SECONDS = 180;
 
+/** Whether a hold stood off its level, on one side of it, from beginning to end. */
+const isElsewhere = (planned: IntendedLeg, actual: Course, reachC: number): boolean => {
+  const before = actual.startC - planned.endC;
+  const after = actual.endC - planned.endC;
+  return before * after > 0 && Math.min(Math.abs(before), Math.abs(after)) > reachC;
+};
+
 /**
  * What a leg came to beside what was planned. A moving leg is judged by its time from start to
  * arrival, a hold by how long the temperature stayed; at full power any time is as planned.
@@ -23,6 +30,7 @@ export const verdictOf = (
   const reach = Math.max(REACHED_C, REACHED_SIGMAS * noiseC);
   const lack = planned.kind === 'cooling' ? actual.endC - planned.endC : planned.endC - actual.endC;
   if (planned.kind !== 'hold' && lack > reach) return 'not-reached';
+  if (planned.kind === 'hold' && isElsewhere(planned, actual, reach)) return 'not-reached';
   if (planned.rateCPerHour === null) return 'as-planned';
   const plannedSeconds = planned.endSeconds - planned.startSeconds;
   const excess = actual.endSeconds - actual.startSeconds - plannedSeconds;

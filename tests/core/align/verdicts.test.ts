@@ -39,6 +39,8 @@ describe('verdicts on a leg', () => {
     [hold, course(2, 1100), 'as-planned'],
     [hold, course(1.5, 1100), 'short'],
     [hold, course(3, 1100), 'long'],
+    [hold, { ...course(2, 1080), startC: celsius(1060) }, 'not-reached'],
+    [hold, { ...course(2, 1108), startC: celsius(1092) }, 'as-planned'],
     [{ ...ramp, rateCPerHour: null }, course(9, 1100), 'as-planned'],
     [
       { ...ramp, kind: 'cooling', endC: celsius(700) } as IntendedLeg,
