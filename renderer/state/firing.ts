@@ -1,0 +1,44 @@
+import type { AnalysisDocument } from '../../core/model/document.ts';
+import type { Words } from '../../core/wording/wording.ts';
+import type { LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
+
+/** A firing on the sheet. */
+export interface OpenFiring {
+  readonly kind: 'open';
+  readonly log: LogFile;
+  readonly document: AnalysisDocument;
+  /** Every sentence about it, in the reader's unit. */
+  readonly words: Words;
+  readonly trace: ShownTrace;
+  /** Whether a change of what was told is still being worked into the answer. */
+  readonly isWorking: boolean;
+}
+
+/** A log that is being read, with what stood on the sheet before. */
+export interface ReadingFiring {
+  readonly kind: 'reading';
+  readonly log: LogFile;
+  readonly stage: Stage;
+  readonly before: SettledFiring;
+}
+
+/** A log that could not be used. */
+export interface RefusedFiring extends Refused {
+  readonly kind: 'refused';
+  readonly log: LogFile;
+}
+
+export interface NothingOpen {
+  readonly kind: 'empty';
+}
+
+export type SettledFiring = NothingOpen | OpenFiring | RefusedFiring;
+
+/** What the sheet shows. */
+export type Firing = SettledFiring | ReadingFiring;
+
+/** Words across the top of the window, until they are dismissed or something else happens. */
+export interface Notice {
+  readonly tone: 'said' | 'problem';
+  readonly text: string;
+}

@@ -1,0 +1,235 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import type { Options } from '../../core/model/options.ts';
+import { Refusal } from '../../core/model/refusal.ts';
+import type { Schedule } from '../../core/model/schedule.ts';
+import type { TemperatureUnit } from '../../core/units.ts';
+import { wording } from '../../core/wording/wording.ts';
+import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/host.ts';
+import type { Analyst, Outcome } from '../worker/analyst.ts';
+import type { Answered, LogFile, Stage } from '../worker/protocol.ts';
+import type { Firing, Notice, OpenFiring, SettledFiring } from './firing.ts';
+import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
+
+/** The text sizes that are offered, in percent of the reader's own. */
+export const TEXT_STEPS = [80, 90, 100, 115, 130, 150, 175, 200] as const;
+
+export interface AppState {
+  readonly firing: Firing;
+  /** What the person told about the firing. */
+  readonly told: Options;
+  readonly preferences: Preferences;
+  /** The finding that was chosen, by its place in the document. */
+  readonly selected: number | null;
+  readonly notice: Notice | null;
+  /** What a screen reader is told next. */
+  readonly announcement: string;
+
+  /** Takes files in, by whichever way they came. */
+  readonly take: (opened: Opened) => Promise<void>;
+  readonly openLog: (log: OpenedLog, schedule?: OpenedSchedule | null) => Promise<void>;
+  readonly takeSchedule: (schedule: OpenedSchedule) => Promise<void>;
+  /** Changes what was told; the answer follows at once. */
+  readonly tell: (change: OptionsChange) => Promise<void>;
+  readonly cancelReading: () => void;
+  readonly closeFiring: () => void;
+  readonly select: (finding: number | null) => void;
+  readonly setPreferences: (change: Partial<Preferences>) => void;
+  readonly stepText: (steps: number) => void;
+  readonly say: (announcement: string) => void;
+  readonly notify: (notice: Notice | null) => void;
+}
+
+export type AppStore = StoreApi<AppState>;
+
+/** The firing on the sheet, or null where there is none. */
+export const openFiring = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | null =>
+  firing.kind === 'open' ? firing : null;
+
+const withoutWork = (firing: Firing): SettledFiring => {
+  if (firing.kind === 'reading') return firing.before;
+  return firing.kind === 'open' ? { ...firing, isWorking: false } : firing;
+};
+
+const logFile = ({ fileName, bytes, sha256 }: OpenedLog): LogFile => ({
+  fileName,
+  sha256,
+  blob: new Blob([bytes]),
+});
+
+type ScheduleRead = { readonly schedule: Schedule } | { readonly problem: string };
+
+const scheduleFrom = ({ fileName, text }: OpenedSchedule): ScheduleRead => {
+  try {
+    return { schedule: readSchedule(text, fileName) };
+  } catch (cause) {
+    if (!(cause instanceof Refusal)) throw cause;
+    const where = cause.line === null ? '' : `, line ${cause.line}`;
+    return { problem: `The schedule “${fileName}” could not be used${where}: ${cause.message}.` };
+  }
+};
+
+const problem = (text: string): Notice => ({ tone: 'problem', text });
+
+/** The same finding after another analysis, if it is still there. */
+const sameFinding = (
+  before: OpenFiring | null,
+  selected: number | null,
+  { document }: Answered,
+): number | null => {
+  const id = selected === null ? undefined : before?.document.findings[selected]?.id;
+  const index = document.findings.findIndex((finding) => finding.id === id);
+  return index < 0 ? null : index;
+};
+
+const verdictText = ({ words }: OpenFiring): string =>
+  words.verdict.map(({ text }) => text).join(' ');
+
+/** Everything the window holds, and all that can be done in it. */
+export const createAppStore = (
+  analyst: Analyst,
+  preferences: Preferences,
+  keepPreferences: (preferences: Preferences) => void,
+): AppStore =>
+  createStore<AppState>((set, get) => {
+    const firingFrom = (log: LogFile, answer: Answered, isWorking: boolean): OpenFiring | null => {
+      const before = openFiring(get());
+      const trace = answer.trace ?? before?.trace;
+      if (!trace) return null;
+      const words = wording(answer.document, get().preferences.unit);
+      return { kind: 'open', log, document: answer.document, words, trace, isWorking };
+    };
+
+    const finishReading = (log: LogFile, outcome: Outcome): void => {
+      if (outcome.kind === 'superseded') return;
+      if (outcome.kind === 'refused') {
+        const { code, message, line } = outcome;
+        set({ firing: { kind: 'refused', log, code, message, line }, selected: null });
+        return;
+      }
+      const firing = firingFrom(log, outcome, false);
+      if (!firing) return;
+      set({ firing, selected: null, announcement: verdictText(firing) });
+    };
+
+    const read = async (log: LogFile): Promise<void> => {
+      const before = withoutWork(get().firing);
+      set({
+        firing: { kind: 'reading', log, stage: 'fetching', before },
+        announcement: `Reading ${log.fileName}.`,
+      });
+      const onStage = (stage: Stage): void => {
+        const { firing } = get();
+        if (firing.kind === 'reading' && firing.log === log) set({ firing: { ...firing, stage } });
+      };
+      finishReading(log, await analyst.ask(log, get().told, onStage));
+    };
+
+    /** Puts the open log to the analyst again; a refused change is taken back and said. */
+    const revise = async (): Promise<void> => {
+      const before = openFiring(get());
+      if (!before) return;
+      set({ firing: { ...before, isWorking: true } });
+      const asked = get().told;
+      const outcome = await analyst.ask(before.log, asked);
+      const now = openFiring(get());
+      if (outcome.kind === 'superseded' || now?.log !== before.log) return;
+      const isLast = get().told === asked;
+      if (outcome.kind === 'refused') {
+        if (!isLast) return;
+        const text = `That cannot be used with this log: ${outcome.message}.`;
+        const told = now.document.options;
+        set({ firing: { ...now, isWorking: false }, told, notice: problem(text) });
+        return;
+      }
+      const firing = firingFrom(now.log, outcome, !isLast);
+      const selected = sameFinding(now, get().selected, outcome);
+      if (firing) set({ firing, selected, announcement: verdictText(firing) });
+    };
+
+    return {
+      firing: { kind: 'empty' },
+      told: {},
+      preferences,
+      selected: null,
+      notice: null,
+      announcement: '',
+
+      take: async ({ logs, schedule, refused }) => {
+        const [log, ...others] = logs;
+        const problems = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`);
+        if (log && others.length > 0) {
+          problems.push(`One firing at a time: “${log.fileName}” was opened, the others were not.`);
+        }
+        set({ notice: problems.length === 0 ? null : problem(problems.join(' ')) });
+        if (log) await get().openLog(log, schedule);
+        else if (schedule) await get().takeSchedule(schedule);
+      },
+
+      openLog: async (log, given = null) => {
+        const { firing, told } = get();
+        const waiting = firing.kind === 'empty' || firing.kind === 'refused';
+        // A schedule that was chosen before there was a log is meant for this one.
+        const kept = waiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
+        const chosen = given === null ? null : scheduleFrom(given);
+        if (chosen && 'problem' in chosen) set({ notice: problem(chosen.problem) });
+        const schedule = chosen && 'schedule' in chosen ? { schedule: chosen.schedule } : {};
+        set({ told: retold(kept, schedule) });
+        await read(logFile(log));
+      },
+
+      takeSchedule: async (given) => {
+        const chosen = scheduleFrom(given);
+        if ('problem' in chosen) {
+          set({ notice: problem(chosen.problem) });
+          return;
+        }
+        const { firing } = get();
+        const text = `Schedule “${chosen.schedule.name}” is ready. Now open the log of a firing.`;
+        if (firing.kind === 'empty') set({ notice: { tone: 'said', text } });
+        await get().tell({ schedule: chosen.schedule });
+      },
+
+      tell: async (change) => {
+        set({ told: retold(get().told, change) });
+        await revise();
+      },
+
+      cancelReading: () => {
+        const { firing } = get();
+        if (firing.kind !== 'reading') return;
+        analyst.cancel();
+        const told = firing.before.kind === 'open' ? firing.before.document.options : get().told;
+        set({ firing: firing.before, told, announcement: 'Reading was stopped.' });
+      },
+
+      closeFiring: () => {
+        analyst.cancel();
+        set({ firing: { kind: 'empty' }, told: toldOfTheKiln(get().told), selected: null });
+      },
+
+      select: (selected) => set({ selected }),
+
+      setPreferences: (change) => {
+        const changed = { ...get().preferences, ...change };
+        const firing = openFiring(get());
+        if (firing && change.unit) {
+          set({ firing: { ...firing, words: wording(firing.document, change.unit) } });
+        }
+        set({ preferences: changed });
+        keepPreferences(changed);
+      },
+
+      stepText: (steps) => {
+        const now = TEXT_STEPS.findLastIndex((step) => step <= get().preferences.textPercent);
+        const textPercent = TEXT_STEPS[now + steps];
+        if (textPercent !== undefined) get().setPreferences({ textPercent });
+      },
+
+      say: (announcement) => set({ announcement }),
+      notify: (notice) => set({ notice }),
+    };
+  });
+
+/** The other unit: what the one key changes to. */
+export const otherUnit = (unit: TemperatureUnit): TemperatureUnit => (unit === 'C' ? 'F' : 'C');

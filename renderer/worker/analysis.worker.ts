@@ -1,0 +1,37 @@
+import '../no-code-from-text.ts';
+import { detect } from 'chardet';
+import { buffersOf, createAnswerer, refusedBy } from './answerer.ts';
+import type { AnalysisRequest, WorkerMessage } from './protocol.ts';
+
+/** The worker's own side of `self`, which the DOM's types take for a window. */
+interface WorkerSelf {
+  postMessage(message: WorkerMessage, transfer?: Transferable[]): void;
+  onmessage: ((event: MessageEvent<AnalysisRequest>) => void) | null;
+}
+const worker = self as unknown as WorkerSelf;
+
+/** The system's own hash is there in secure contexts only. */
+const sha256 = async (bytes: Uint8Array<ArrayBuffer>): Promise<string | null> => {
+  if (!isSecureContext) return null;
+  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('');
+};
+
+const answer = createAnswerer({ guessEncoding: detect, sha256 });
+
+const handle = async (request: AnalysisRequest): Promise<void> => {
+  const { id } = request;
+  try {
+    const { document, trace } = await answer(request, (stage) =>
+      worker.postMessage({ kind: 'stage', id, stage }),
+    );
+    worker.postMessage({ kind: 'answered', id, document, trace }, trace ? buffersOf(trace) : []);
+  } catch (cause) {
+    worker.postMessage({ kind: 'refused', id, ...refusedBy(cause) });
+  }
+};
+
+let last: Promise<void> = Promise.resolve();
+worker.onmessage = ({ data }) => {
+  last = last.then(() => handle(data));
+};

@@ -1,0 +1,123 @@
+import type { Options } from '../../core/model/options.ts';
+import type {
+  AnalysisRequest,
+  Answered,
+  LogFile,
+  Refused,
+  Stage,
+  WorkerMessage,
+} from './protocol.ts';
+
+/** As much of a Worker as is used, so that tests can bring their own. */
+export interface WorkerLike {
+  postMessage(message: AnalysisRequest): void;
+  terminate(): void;
+  onmessage: ((event: { readonly data: WorkerMessage }) => void) | null;
+  onerror: ((event: { preventDefault(): void }) => void) | null;
+}
+
+/** How an analysis ended. `superseded`: a later question made this one pointless. */
+export type Outcome =
+  | ({ readonly kind: 'answered' } & Answered)
+  | ({ readonly kind: 'refused' } & Refused)
+  | { readonly kind: 'superseded' };
+
+/** Puts questions to the worker, so that the window never waits for an analysis. */
+export interface Analyst {
+  /**
+   * Reads a log, if it is not the one read last, and judges it. A question about another log drops
+   * whatever is under way; of several about one log that pile up only the last is put.
+   */
+  ask(log: LogFile, options: Options, onStage?: (stage: Stage) => void): Promise<Outcome>;
+  /** Drops whatever is under way. */
+  cancel(): void;
+}
+
+interface Question {
+  readonly log: LogFile;
+  readonly options: Options;
+  readonly onStage: (stage: Stage) => void;
+  readonly settle: (outcome: Outcome) => void;
+}
+
+const CRASHED: Refused = {
+  code: 'internal',
+  message: 'the analysis came to a sudden end, perhaps for want of memory',
+  line: null,
+};
+
+/** An analyst whose worker is started by `spawn`, when it is first needed and after a cancel. */
+export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
+  let worker: WorkerLike | null = null;
+  let current: { readonly id: number; readonly question: Question } | null = null;
+  let waiting: Question | null = null;
+  const keys = new WeakMap<LogFile, number>();
+  let lastId = 0;
+  let lastKey = 0;
+
+  const keyOf = (log: LogFile): number => {
+    const key = keys.get(log) ?? ++lastKey;
+    keys.set(log, key);
+    return key;
+  };
+
+  const finish = (outcome: Outcome): void => {
+    const settled = current;
+    current = null;
+    settled?.question.settle(outcome);
+    const next = waiting;
+    waiting = null;
+    if (next) put(next);
+  };
+
+  const receive = (message: WorkerMessage): void => {
+    if (message.id !== current?.id) return;
+    if (message.kind === 'stage') current.question.onStage(message.stage);
+    else finish(message);
+  };
+
+  const dismiss = (): void => {
+    worker?.terminate();
+    worker = null;
+  };
+
+  const start = (): WorkerLike => {
+    const started = spawn();
+    started.onmessage = ({ data }) => receive(data);
+    started.onerror = (event) => {
+      event.preventDefault();
+      dismiss();
+      finish({ kind: 'refused', ...CRASHED });
+    };
+    return started;
+  };
+
+  const put = (question: Question): void => {
+    const { log, options } = question;
+    worker ??= start();
+    current = { id: ++lastId, question };
+    worker.postMessage({ id: lastId, logKey: keyOf(log), log, options });
+  };
+
+  const cancel = (): void => {
+    const dropped = [current?.question, waiting];
+    // A worker in the middle of a log cannot be asked to stop; it can be ended.
+    if (current) dismiss();
+    current = null;
+    waiting = null;
+    for (const question of dropped) question?.settle({ kind: 'superseded' });
+  };
+
+  return {
+    ask: (log, options, onStage = () => undefined) => {
+      if (current && current.question.log !== log) cancel();
+      return new Promise((settle) => {
+        const question = { log, options, onStage, settle };
+        waiting?.settle({ kind: 'superseded' });
+        waiting = current ? question : null;
+        if (!current) put(question);
+      });
+    },
+    cancel,
+  };
+};

@@ -1,0 +1,45 @@
+import type { AnalysisDocument } from '../../core/model/document.ts';
+import type { Options } from '../../core/model/options.ts';
+import type { RefusalCode } from '../../core/model/refusal.ts';
+import type { Trace } from '../../core/model/trace.ts';
+
+/** A log to be analysed. A blob crosses to the worker without being copied. */
+export interface LogFile {
+  readonly fileName: string;
+  readonly blob: Blob;
+  /** Hexadecimal SHA-256 of the bytes where the host has it; else the worker works it out. */
+  readonly sha256: string | null;
+}
+
+/** The columns that the window draws; the rest of the trace stays with the worker. */
+export type ShownTrace = Omit<Trace, 'smoothC' | 'slopeErrorCPerHour'>;
+
+/** What the worker is at, in order. */
+export const STAGES = ['fetching', 'reading', 'repairing', 'judging'] as const;
+export type Stage = (typeof STAGES)[number];
+
+export interface AnalysisRequest {
+  readonly id: number;
+  /** Tells one opened log from the next, so that it is read once for many questions. */
+  readonly logKey: number;
+  readonly log: LogFile;
+  readonly options: Options;
+}
+
+/** Why there is no answer: the log's or an option's fault, or a fault of the program. */
+export interface Refused {
+  readonly code: RefusalCode | 'internal';
+  readonly message: string;
+  readonly line: number | null;
+}
+
+export interface Answered {
+  readonly document: AnalysisDocument;
+  /** Null where the log was not read again: the trace is still the one sent before. */
+  readonly trace: ShownTrace | null;
+}
+
+export type WorkerMessage =
+  | { readonly kind: 'stage'; readonly id: number; readonly stage: Stage }
+  | ({ readonly kind: 'answered'; readonly id: number } & Answered)
+  | ({ readonly kind: 'refused'; readonly id: number } & Refused);
