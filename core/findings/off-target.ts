@@ -38,19 +38,19 @@ export const offTarget = ({ cone, target }: HeatWork): OffTarget | null => {
 export const certainlyMissed = (heatWork: HeatWork | null): boolean =>
   heatWork !== null && (offTarget(heatWork)?.certain ?? false);
 
-/** Parts with less of the dose than this are no evidence of where it came from (chosen). */
-const TELLING_DOSE_SHARE = 0.05;
+/** The first and the last share of the dose are no evidence of where it came from (chosen). */
+const TELLING = { from: 0.05, to: 0.95 } as const;
 
-/** The stretch in which the heat-work was done. */
+/** The stretch in which nearly all of the heat-work was done, which is about the peak. */
 export const heatWorkEvidence = (
-  { parts }: HeatWork,
+  { accumulated }: HeatWork,
   peakAtSeconds: Evidence['fromSeconds'],
 ): Evidence[] => {
-  const telling = parts.filter(({ doseShare }) => doseShare >= TELLING_DOSE_SHARE);
-  const first = telling[0];
-  const last = telling.at(-1);
-  if (first === undefined || last === undefined) {
+  const whole = accumulated.at(-1)?.dose ?? 0;
+  const first = accumulated.find(({ dose }) => dose >= TELLING.from * whole);
+  const last = accumulated.find(({ dose }) => dose >= TELLING.to * whole);
+  if (whole <= 0 || first === undefined || last === undefined) {
     return [{ fromSeconds: peakAtSeconds, toSeconds: peakAtSeconds }];
   }
-  return [{ fromSeconds: first.fromSeconds, toSeconds: last.toSeconds }];
+  return [{ fromSeconds: first.atSeconds, toSeconds: last.atSeconds }];
 };

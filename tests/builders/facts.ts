@@ -137,7 +137,10 @@ export const heatWorkAt = (
             marginC: celsiusDelta(off * 20),
             verdict: Math.abs(off) <= 0.5 ? 'within' : verdictFor(off),
           },
-    accumulated: [],
+    accumulated: [
+      { atSeconds: span.fromSeconds, dose: 0.06 },
+      { atSeconds: span.toSeconds, dose: 1 },
+    ],
     parts: [{ kind: 'ramp', ...span, doseShare: 1, positions: null }],
     remedies: [],
     coupleErrorC: null,

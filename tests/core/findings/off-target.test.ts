@@ -47,28 +47,27 @@ describe('how far the heat-work is off', () => {
 });
 
 describe('where the heat-work was done', () => {
-  const part = (fromMinutes: number, toMinutes: number, doseShare: number) => ({
-    kind: 'ramp' as const,
-    fromSeconds: seconds(fromMinutes * 60),
-    toSeconds: seconds(toMinutes * 60),
-    doseShare,
-    positions: null,
+  const reached = (atMinutes: number, dose: number) => ({
+    atSeconds: seconds(60 * atMinutes),
+    dose,
   });
 
-  test('is the stretch of the parts with a share worth telling', () => {
-    const parts = [
-      part(0, 100, 0.01),
-      part(100, 200, 0.7),
-      part(200, 210, 0.25),
-      part(210, 900, 0.04),
+  test('is where nearly all of the dose came in, the long cooling left out', () => {
+    const accumulated = [
+      reached(0, 0),
+      reached(100, 0.01),
+      reached(110, 0.1),
+      reached(200, 0.9),
+      reached(210, 1.19),
+      reached(900, 1.2),
     ];
-    expect(heatWorkEvidence({ ...heatWorkAt(6), parts }, seconds(1))).toEqual([
-      { fromSeconds: 6000, toSeconds: 12_600 },
+    expect(heatWorkEvidence({ ...heatWorkAt(6), accumulated }, seconds(1))).toEqual([
+      { fromSeconds: 6600, toSeconds: 12_600 },
     ]);
   });
 
-  test('is the peak where no part tells', () => {
-    expect(heatWorkEvidence({ ...heatWorkAt(6), parts: [] }, seconds(7))).toEqual([
+  test('is the peak where nothing came in', () => {
+    expect(heatWorkEvidence({ ...heatWorkAt(6), accumulated: [] }, seconds(7))).toEqual([
       { fromSeconds: 7, toSeconds: 7 },
     ]);
   });
