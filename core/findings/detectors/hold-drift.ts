@@ -1,4 +1,4 @@
-import type { AlignedLeg, Alignment } from '../../model/document.ts';
+import type { Alignment } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
 import { lowerBound } from '../../trace/search.ts';
@@ -33,10 +33,14 @@ const SHORTEST_WANDER_MINUTES = 20;
 /** Fewer readings than this say nothing about a hold's level (chosen). */
 const FEWEST_READINGS = 5;
 
-interface Hold {
+/** A hold that ran, long enough for its ends to be told from its neighbours. */
+interface HoldLeg {
   readonly segment: number;
   readonly levelC: number;
   readonly course: Course;
+}
+
+interface Hold extends HoldLeg {
   /** Middle of the hold less its level. */
   readonly offDeltaC: number;
   /** From the coolest to the hottest twentieth of the hold; null if it was too short to wander. */
@@ -60,24 +64,20 @@ const wanderOf = (readings: Float64Array, course: Course): number | null =>
 const isUnreached = ({ legs }: Alignment, segment: number): boolean =>
   legs.some((leg) => leg.segment === segment && leg.verdict === 'not-reached');
 
-const measured = (leg: AlignedLeg, alignment: Alignment, samples: Trace): Hold[] => {
-  const { segment, kind, planned, actual } = leg;
-  // Where the kiln never arrived, the climb is to blame and peak-not-reached speaks of it.
-  if (segment === null || kind !== 'hold' || actual === null) return [];
-  if (isUnreached(alignment, segment)) return [];
-  if (lengthMinutes(actual) < SHORTEST_MINUTES || lengthMinutes(planned) < SHORTEST_MINUTES)
-    return [];
-  const readings = readingsOf(samples, actual);
+/** Where the kiln never arrived, the climb is to blame, and peak-not-reached speaks of it. */
+const holdLegs = (alignment: Alignment): HoldLeg[] =>
+  alignment.legs.flatMap(({ segment, kind, planned, actual }) => {
+    if (segment === null || kind !== 'hold' || actual === null) return [];
+    const minutes = Math.min(lengthMinutes(actual), lengthMinutes(planned));
+    if (minutes < SHORTEST_MINUTES || isUnreached(alignment, segment)) return [];
+    return { segment, levelC: planned.endC, course: actual };
+  });
+
+const measured = (leg: HoldLeg, samples: Trace): Hold[] => {
+  const readings = readingsOf(samples, leg.course);
   if (readings.length < FEWEST_READINGS) return [];
-  return [
-    {
-      segment,
-      levelC: planned.endC,
-      course: actual,
-      offDeltaC: median(readings) - planned.endC,
-      wanderDeltaC: wanderOf(readings, actual),
-    },
-  ];
+  const offDeltaC = median(readings) - leg.levelC;
+  return [{ ...leg, offDeltaC, wanderDeltaC: wanderOf(readings, leg.course) }];
 };
 
 /** `act` where a hold at the top was off and the heat-work missed its cone. */
@@ -97,8 +97,10 @@ export const holdDrift = defineScheduleDetector({
   needs: ['samples'],
   wants: ['heatWork'],
   detect: ({ schedule, alignment, samples, heatWork }) => {
-    const holds = alignment.legs.flatMap((leg) => measured(leg, alignment, samples));
-    if (holds.length === 0) return notApplicable('no-hold');
+    const legs = holdLegs(alignment);
+    if (legs.length === 0) return notApplicable('no-hold');
+    const holds = legs.flatMap((leg) => measured(leg, samples));
+    if (holds.length === 0) return notApplicable('readings-too-coarse');
     const { noiseC, resolutionC } = samples.summary;
     const noteDeltaC = Math.max(NOTE_DELTA_C, NOTE_SIGMAS * noiseC, resolutionC);
     const drafts = holds.flatMap((hold): Draft[] => {

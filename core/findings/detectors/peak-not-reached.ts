@@ -1,7 +1,7 @@
 import type { HeatWork } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
-import type { TraceSummary } from '../../model/trace.ts';
+import type { Trace } from '../../model/trace.ts';
 import { clear, found, notApplicable, type NotApplicableReason } from '../detector.ts';
 import { topC } from '../legs.ts';
 import { offTarget } from '../off-target.ts';
@@ -14,15 +14,17 @@ const SIGMAS = 3;
 /** Chosen: at cone 6 a quarter to half a cone (the cones stand 17 and 36 °C apart there). */
 const WATCH_DELTA_C = 8;
 
+/** A record that ends this near its hottest reading may have stopped on the climb (chosen). */
+const AT_PEAK_DELTA_C = 10;
+
 /** Why the hottest moment of the record may not be the kiln's. */
-const unknownPeak = (trace: TraceSummary): NotApplicableReason | null => {
-  const { gaps, noReadings, offSeconds, peakAtSeconds, durationSeconds, medianIntervalSeconds } =
-    trace;
+const unknownPeak = ({ summary, smoothC }: Trace): NotApplicableReason | null => {
+  const { gaps, noReadings, offSeconds, peakC, peakAtSeconds, medianIntervalSeconds } = summary;
   const isBeside = ({ fromSeconds, toSeconds }: Span): boolean =>
     peakAtSeconds >= fromSeconds - medianIntervalSeconds &&
     peakAtSeconds <= toSeconds + medianIntervalSeconds;
   if ([...gaps, ...noReadings].some(isBeside)) return 'gap-at-peak';
-  const endsAtPeak = durationSeconds - peakAtSeconds <= 2 * medianIntervalSeconds;
+  const endsAtPeak = (smoothC.at(-1) ?? -Infinity) >= peakC - AT_PEAK_DELTA_C;
   return offSeconds === null && endsAtPeak ? 'record-ends-hot' : null;
 };
 
@@ -36,14 +38,14 @@ const severityOf = (shortDeltaC: number, heatWork: HeatWork | null): Severity =>
 /** Did the kiln get to the schedule's hottest target? */
 export const peakNotReached = defineScheduleDetector({
   id: 'peak-not-reached',
-  needs: ['trace'],
+  needs: ['trace', 'samples'],
   wants: ['heatWork'],
-  detect: ({ schedule, trace, heatWork }) => {
+  detect: ({ schedule, trace, samples, heatWork }) => {
     const targetC = topC(schedule);
     const shortDeltaC = targetC - trace.peakC;
     const limitDeltaC = Math.max(SHORT_DELTA_C, SIGMAS * trace.noiseC, trace.resolutionC);
     if (shortDeltaC <= limitDeltaC) return clear();
-    const unknown = unknownPeak(trace);
+    const unknown = unknownPeak(samples);
     if (unknown !== null) return notApplicable(unknown);
     const at = trace.peakAtSeconds;
     return found({

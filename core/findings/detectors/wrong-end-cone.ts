@@ -66,6 +66,7 @@ export const wrongEndCone = defineDetector({
     if (position !== null && isNear(position, target.cone)) return clear();
     const firedTo = position !== null && isNear(position, namesake);
     const madeFor = isMadeFor(schedule, namesake);
+    if (position === null && !madeFor) return notApplicable('no-cone-reached');
     if (!firedTo && !madeFor) return clear();
     const isLowerBound =
       cone.bound === 'at-least' && positionOfCone(namesake) < positionOfCone(target.cone);

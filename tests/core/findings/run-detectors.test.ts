@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
 import {
   clear,
   defineDetector,
@@ -10,8 +11,9 @@ import {
 } from '../../../core/findings/detector.ts';
 import { DETECTORS } from '../../../core/findings/detector-list.ts';
 import { runDetectors } from '../../../core/findings/run-detectors.ts';
+import { CHECK_REASONS } from '../../../core/wording/checks.ts';
 import { CONES } from '../../../core/model/cone.ts';
-import { LEG_VERDICTS } from '../../../core/model/document.ts';
+import { LEG_VERDICTS, zAnalysisDocument } from '../../../core/model/document.ts';
 import type { FindingId, Severity } from '../../../core/model/finding.ts';
 import { zCheck, zFinding } from '../../../core/model/finding.ts';
 import { REPAIR_KINDS } from '../../../core/model/trace.ts';
@@ -162,6 +164,15 @@ describe('the runner', () => {
   });
 });
 
+test('the facts of the tests are ones a document could hold', () => {
+  const { samples, ...measured } = facts();
+  const zFacts = z.strictObject(zAnalysisDocument.shape).omit({
+    ...{ schemaVersion: true, curve: true, findings: true, checks: true },
+  });
+  expect(zFacts.parse(measured)).toEqual(measured);
+  expect(samples.summary).toEqual(measured.trace);
+});
+
 describe('all detectors', () => {
   test('find nothing in a firing that went as planned, and all of them looked', () => {
     const { findings, checks } = runDetectors(facts());
@@ -250,6 +261,7 @@ describe('whatever the firing was', () => {
           throw cause;
         });
         expect(checks).toHaveLength(DETECTORS.length);
+        expect(checks.filter(({ reason }) => !(reason in CHECK_REASONS))).toEqual([]);
         for (const one of findings) {
           zFinding.parse(one);
           expect(one.evidence.length).toBeGreaterThan(0);

@@ -116,6 +116,6 @@ describe('cannot be judged', () => {
 
   test('where too few readings fall into the holds', () => {
     const coarse = firingFacts({}, { intervalSeconds: 900 });
-    expect(judge(holdDrift, coarse)).toEqual(inapplicable('no-hold'));
+    expect(judge(holdDrift, coarse)).toEqual(inapplicable('readings-too-coarse'));
   });
 });

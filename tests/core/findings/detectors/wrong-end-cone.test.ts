@@ -75,6 +75,11 @@ describe('cannot be judged', () => {
     );
   });
 
+  test('where no cone was reached, and the schedule does not tell', () => {
+    expect(judge(wrongEndCone, fired(null, '6'))).toEqual(inapplicable('no-cone-reached'));
+    expect(judge(wrongEndCone, fired(null, '6', toppedAt(998))).outcome).toBe('found');
+  });
+
   test.each<Cone>(['022', '015', '01', '1'])('for cone %s', (target) => {
     expect(judge(wrongEndCone, fired(5, target))).toEqual(inapplicable('no-mirrored-cone'));
   });
