@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { EventName, RequestName } from './message-names.ts';
 
 /**
  * The one contract between the page and what serves it: the main process of Electron, or the
@@ -49,7 +50,9 @@ export const zFileContent = z.union([
 ]);
 export type FileContent = z.infer<typeof zFileContent>;
 
+/** Far above any report or table that the page makes (chosen). */
 const MAX_SAVED_CHARS = 64 * 1024 * 1024;
+const MAX_COPIED_CHARS = 1024 * 1024;
 
 /** The kinds of file that the page writes. */
 export const zSavedKind = z.enum(['text/html', 'text/csv', 'text/plain', 'application/json']);
@@ -91,6 +94,11 @@ export const MENU_COMMANDS = [
 export const zMenuCommand = z.enum(MENU_COMMANDS);
 export type MenuCommand = z.infer<typeof zMenuCommand>;
 
+interface Exchange {
+  readonly sent: z.ZodType;
+  readonly answered: z.ZodType;
+}
+
 /** What the page may ask, with what it sends and what it is answered. */
 export const REQUESTS = {
   'open-session': { sent: zNothing, answered: zSession },
@@ -98,19 +106,20 @@ export const REQUESTS = {
   'open-schedule': { sent: zNothing, answered: z.array(zHandedFile).max(1) },
   'read-file': { sent: zHandedFile.pick({ ticket: true }), answered: zFileContent },
   'save-file': { sent: zFileToSave, answered: zSaved },
-  'copy-text': { sent: z.strictObject({ text: z.string().max(1_000_000) }), answered: zNothing },
+  'copy-text': {
+    sent: z.strictObject({ text: z.string().max(MAX_COPIED_CHARS) }),
+    answered: zNothing,
+  },
   'keep-preferences': { sent: zPreferences, answered: zNothing },
-} as const;
+} satisfies Record<RequestName, Exchange>;
 
 /** What the page is told without having asked. */
 export const EVENTS = {
   'files-handed': z.array(zHandedFile),
   'menu-command': zMenuCommand,
-} as const;
+} satisfies Record<EventName, z.ZodType>;
 
-export type RequestName = keyof typeof REQUESTS;
+export type { EventName, RequestName };
 export type Sent<Name extends RequestName> = z.infer<(typeof REQUESTS)[Name]['sent']>;
 export type Answered<Name extends RequestName> = z.infer<(typeof REQUESTS)[Name]['answered']>;
-
-export type EventName = keyof typeof EVENTS;
-export type EventOf<Name extends EventName> = z.infer<(typeof EVENTS)[Name]>;
+export type Told<Name extends EventName> = z.infer<(typeof EVENTS)[Name]>;
