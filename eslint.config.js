@@ -63,7 +63,6 @@ const coreIsPure = {
       paths: [
         ...builtinModules.map((name) => ({ name, message: PURE })),
         ...OUTSIDE_PACKAGES.map((name) => ({ name, message: PURE })),
-        { name: 'chardet', message: "Its entry requires Node's fs: import its recognisers." },
       ],
       patterns: [
         { group: ['node:*', 'electron/*', 'react/*', 'react-dom/*'], message: PURE },
@@ -93,6 +92,11 @@ const typed = {
   '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
   '@typescript-eslint/consistent-type-exports': 'error',
   '@typescript-eslint/no-import-type-side-effects': 'error',
+  // As the compiler has it: a name that begins with _ is there to be left alone.
+  '@typescript-eslint/no-unused-vars': [
+    'error',
+    { argsIgnorePattern: '^_', varsIgnorePattern: '^_', caughtErrorsIgnorePattern: '^_' },
+  ],
   '@typescript-eslint/switch-exhaustiveness-check': [
     'error',
     { considerDefaultExhaustiveForUnions: true },

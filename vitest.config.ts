@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     reporters: ['default', new ClosingLine()],
     coverage: { include: ['core/**', 'cli/**', 'electron/**'] },
   },

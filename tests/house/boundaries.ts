@@ -46,7 +46,8 @@ const importOf = (from: string, dependency: Dependency): Import => {
 
 const WHAT_TO_READ: ICruiseOptions = {
   doNotFollow: { path: 'node_modules' },
-  tsPreCompilationDeps: 'specify',
+  tsPreCompilationDeps: true,
+  parser: 'tsc',
   validate: true,
   ruleSet: { forbidden: [{ name: 'cycle', severity: 'error', from: {}, to: { circular: true } }] },
 };

@@ -34,12 +34,12 @@ type Stage = (typeof STAGES)[number];
 
 const MATHS = ['simple-statistics', 'zod'];
 
-const PACKAGES: Partial<Record<Stage, readonly string[]>> = {
-  model: ['zod'],
-  reference: [],
-  log: [...MATHS, 'chardet', 'papaparse', 'temporal-polyfill'],
-  schedule: [...MATHS, 'papaparse'],
-};
+const PACKAGES: Partial<Record<Stage, readonly string[]>> = { model: ['zod'], reference: [] };
+
+const SCREEN = [
+  ...['react', 'react-dom', 'react-aria-components', 'zustand', 'uplot'],
+  ...['@tanstack/react-table', '@tanstack/react-virtual', '@fontsource-variable/source-sans-3'],
+];
 
 const stageRooms = STAGES.map((name, index) => ({
   name,
@@ -50,7 +50,7 @@ const stageRooms = STAGES.map((name, index) => ({
 }));
 
 const CORE = ['units', ...STAGES, 'wording', 'report', 'analyze'];
-const HOST = ['contract', 'host'];
+const HOST = ['message names', 'contract', 'host'];
 
 export const ROOMS: readonly Room[] = [
   {
@@ -83,9 +83,17 @@ export const ROOMS: readonly Room[] = [
     node: false,
   },
   {
+    // Apart from the contract, because the preload script needs the names without the schemas.
+    name: 'message names',
+    holds: /^electron\/host\/message-names\.ts$/,
+    imports: [],
+    packages: [],
+    node: false,
+  },
+  {
     name: 'contract',
     holds: /^electron\/host\/contract\.ts$/,
-    imports: CORE,
+    imports: [...CORE, 'message names'],
     packages: ['zod'],
     node: false,
   },
@@ -115,7 +123,7 @@ export const ROOMS: readonly Room[] = [
     holds: /^renderer\//,
     imports: CORE,
     importsTypesOf: ['contract'],
-    packages: ['react', 'react-dom', 'zod'],
+    packages: [...SCREEN, 'chardet', 'zod'],
     node: false,
   },
   // The test kiln makes the truth that the analysis is tried on, so the two share no line of code.
