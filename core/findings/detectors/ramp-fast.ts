@@ -1,5 +1,5 @@
 import type { Severity } from '../../model/finding.ts';
-import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units.ts';
+import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
 import { endUncertaintyMinutes, evidenceOf, isTop, ratedClimbs, type Climb } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
@@ -25,8 +25,6 @@ const SLIGHT_PERCENT = 5;
  */
 const ACT: Limit = { fasterPercent: 50, leastMinutes: 15, earlyMinutes: Infinity };
 
-const MINUTES_PER_HOUR = SECONDS_PER_HOUR / SECONDS_PER_MINUTE;
-
 interface Earliness {
   readonly fasterPercent: number;
   readonly earlyMinutes: number;
@@ -42,19 +40,12 @@ const isBeyond = (limit: Limit, { fasterPercent, earlyMinutes }: Earliness): boo
   (fasterPercent >= limit.fasterPercent && earlyMinutes >= limit.leastMinutes);
 
 /**
- * Whether the ramp made up for ground lost before: most of what it gained it had entered behind the
- * plan, in time or in temperature, and it ended little ahead of it. A controller that does not wait
- * for the kiln drives such ramps by itself: worth a note and no more.
+ * Whether the ramp made up for ground lost before: of what it gained, less than half put it ahead of
+ * the plan. A controller that does not wait for the kiln drives such ramps by itself: worth a note
+ * and no more.
  */
-const isCatchingUp = (climb: Climb, { earlyMinutes }: Earliness): boolean => {
-  const { planned, actual, plannedCPerHour } = climb;
-  const behindSeconds = actual.startSeconds - planned.startSeconds;
-  const belowC = planned.startC - actual.startC;
-  const lostMinutes =
-    behindSeconds / SECONDS_PER_MINUTE + (belowC / plannedCPerHour) * MINUTES_PER_HOUR;
-  const aheadMinutes = (planned.endSeconds - actual.endSeconds) / SECONDS_PER_MINUTE;
-  return lostMinutes >= earlyMinutes / 2 && aheadMinutes <= earlyMinutes / 2;
-};
+const isCatchingUp = ({ planned, actual }: Climb, { earlyMinutes }: Earliness): boolean =>
+  (planned.endSeconds - actual.endSeconds) / SECONDS_PER_MINUTE <= earlyMinutes / 2;
 
 const severityOf = (climb: Climb, early: Earliness, costHeatWork: boolean): Severity | null => {
   if (!isBeyond(NOTE, early)) return null;

@@ -78,4 +78,9 @@ test('cannot be judged without a schedule, or where the record shows no cooling'
     cooling: null,
   });
   expect(judge(endedEarly, stopped)).toEqual(inapplicable('no-cooling-logged'));
+  // A fall that the alignment knows for the schedule's own is not the kiln's.
+  const [last, ...before] = brokenOff.alignment!.legs.toReversed();
+  const legs = [...before.toReversed(), { ...last!, actual: null }];
+  const falling = { ...brokenOff, alignment: { ...brokenOff.alignment!, legs } };
+  expect(judge(endedEarly, falling)).toEqual(inapplicable('no-cooling-logged'));
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { holdShort } from '../../../../core/findings/detectors/hold-short.ts';
 import type { Alignment } from '../../../../core/model/document.ts';
-import { celsius, celsiusDelta, seconds } from '../../../../core/units.ts';
+import { celsius, celsiusDelta, celsiusPerHour, seconds } from '../../../../core/units.ts';
 import {
   SCHEDULE,
   facts,
@@ -109,6 +109,24 @@ describe('a short hold', () => {
   test('that never came, though the kiln arrived, lasted no time', () => {
     const { figures } = onlyFinding(holdShort, firingFacts({ topHold: null }));
     expect(figures.heldMinutes).toBeLessThanOrEqual(1);
+  });
+
+  test('that never came is seen where the alignment laid its leg over the peak', () => {
+    const base = firingFacts({ topHold: null, cooling: { minutes: 200 } });
+    const overPeak = {
+      ...base.alignment!.legs[4]!.planned,
+      startSeconds: seconds(640 * 60),
+      endSeconds: seconds(650 * 60),
+      rateCPerHour: celsiusPerHour(0),
+    };
+    const legs = base.alignment!.legs.map((leg, i) =>
+      i === 4 ? { ...leg, actual: overPeak, verdict: 'short' as const } : leg,
+    );
+    const { figures } = onlyFinding(holdShort, {
+      ...base,
+      alignment: { ...base.alignment!, legs },
+    });
+    expect(figures.heldMinutes).toBeLessThan(2);
   });
 
   test('is not told of a hold whose boundary alone was laid late', () => {

@@ -31,7 +31,8 @@ describe('a gap', () => {
     ['near the peak', NEAR + 5, 9, 'note'],
     ['near the peak', NEAR + 5, 10, 'watch'],
     ['that reaches near the peak', NEAR - 30, 40, 'watch'],
-    ['that ends before', NEAR - 40, 30, 'note'],
+    ['that ends 8 °C before', NEAR - 28, 20, 'note'],
+    ['that ends 4 °C past that', NEAR - 16, 20, 'watch'],
   ])('%s, from %d min for %d min: %s', (_where, from, minutes, severity) => {
     const { findings } = judge(logGap, withGaps(gap(from, minutes)));
     expect(findings[0]?.severity ?? null).toBe(severity);

@@ -80,5 +80,11 @@ describe('cannot be judged', () => {
       cooling: null,
     });
     expect(judge(peakNotReached, climbing)).toEqual(inapplicable('record-ends-hot'));
+    const past = firingFacts({
+      lastRamp: { minutes: 65, toC: 1085, verdict: 'not-reached' },
+      topHold: null,
+      cooling: { minutes: 10, toC: 1070 },
+    });
+    expect(judge(peakNotReached, withTrace(past, { offSeconds: null })).outcome).toBe('found');
   });
 });
