@@ -4,6 +4,7 @@ import { readLog } from '../../core/log/read-log.ts';
 import { medianMsOf, type Bench, type Table } from './bench.ts';
 import { BIG_LOG_SCHEDULE, bigLog } from './big-log.ts';
 import { timeByRoom } from './profile.ts';
+import { wholeProcesses } from './whole-process.ts';
 
 const ROWS = 1_000_000;
 const ROUNDS = 3;
@@ -47,6 +48,10 @@ export default {
   name: 'reading',
   run: async () => {
     const bytes = bigLog(ROWS);
-    return [await reading(bytes), await whereTheTimeGoes(bytes)];
+    return [
+      await reading(bytes),
+      await whereTheTimeGoes(bytes),
+      await wholeProcesses(bytes, ROUNDS),
+    ];
   },
 } satisfies Bench;
