@@ -108,6 +108,13 @@ describe('the table of rooms', () => {
     expect(refuses('renderer/app.tsx', 'electron/host/files.ts', { typesOnly: true })).toBe(true);
   });
 
+  test('lets the page host parse by the contract, and the rest of the renderer use the page host', () => {
+    expect(refuses('renderer/host/transport.ts', 'electron/host/contract.ts')).toBe(false);
+    expect(refuses('renderer/host/transport.ts', 'electron/host/page.ts')).toBe(true);
+    expect(refuses('renderer/host/transport.ts', 'renderer/app.tsx')).toBe(true);
+    expect(refuses('renderer/app.tsx', 'renderer/host/host.ts')).toBe(false);
+  });
+
   test('keeps the test kiln from the analysis it is the truth for', () => {
     expect(refuses('tests/kiln/wall.ts', 'core/units.ts')).toBe(true);
     expect(refuses('tests/kiln/wall.ts', 'tests/builders/trace.ts')).toBe(true);

@@ -56,7 +56,10 @@ const ask = async <Name extends LoopbackRequest>(
   answers: LoopbackAnswers,
 ): Promise<void> => {
   const sent = REQUESTS[name].sent.safeParse(await readJson(request));
-  if (!sent.success) return turnAway(response, 400);
+  if (!sent.success) {
+    turnAway(response, 400);
+    return;
+  }
   const answered: unknown = await answers[name](sent.data as Sent<Name>);
   const hasBytes = (value: unknown): value is { bytes: Uint8Array } =>
     typeof value === 'object' && value !== null && 'bytes' in value;
@@ -79,7 +82,10 @@ const post = async (
     return;
   }
   const name = address.replace(/^ask\//, '');
-  if (name === address || !isLoopbackRequest(name)) return turnAway(response, 404);
+  if (name === address || !isLoopbackRequest(name)) {
+    turnAway(response, 404);
+    return;
+  }
   return ask(name, request, response, answers);
 };
 
@@ -100,10 +106,16 @@ const serve = async (
   shop: Shop,
 ): Promise<void> => {
   const admission = admit(request, invited);
-  if ('refused' in admission) return turnAway(response, admission.refused);
+  if ('refused' in admission) {
+    turnAway(response, admission.refused);
+    return;
+  }
   const { address } = admission;
   if (request.method === 'POST') return post(address, request, response, shop);
-  if (request.method === 'HEAD' && address === 'events') return turnAway(response, 404);
+  if (request.method === 'HEAD' && address === 'events') {
+    turnAway(response, 404);
+    return;
+  }
   get(address, response, shop);
 };
 

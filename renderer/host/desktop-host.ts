@@ -1,0 +1,38 @@
+import type { Bridge } from '../../electron/host/message-names.ts';
+import type { Host } from './interface.ts';
+import { fileIn, opened } from './opened.ts';
+import { ask, listen, type Wire } from './transport.ts';
+import { beginning, fetchFiles } from './wire-files.ts';
+
+const wireOver = (bridge: Bridge): Wire => ({
+  ask: (name, sent) => bridge.ask[name](sent),
+  listen: (name, listener) => bridge.on[name](listener),
+});
+
+/** The host behind the preload's bridge: the main process of the desktop window. */
+export const desktopHost = (bridge: Bridge): Host => {
+  const wire = wireOver(bridge);
+  return {
+    isDesktop: true,
+    initial: beginning(wire),
+    openLogs: async () => fetchFiles(wire, await ask(wire, 'open-logs', null)),
+    openSchedule: async () => fetchFiles(wire, await ask(wire, 'open-schedule', null)),
+    takeFiles: async (files) =>
+      opened(await Promise.all(files.map((file) => fileIn(file, 'unknown')))),
+    save: (file) => ask(wire, 'save-file', file),
+    copyText: async (text) => {
+      await ask(wire, 'copy-text', { text });
+      return true;
+    },
+    keepPreferences: async (preferences) => {
+      await ask(wire, 'keep-preferences', preferences);
+    },
+    onFilesOpened: (listener) =>
+      listen(wire, 'files-handed', (files) => {
+        void fetchFiles(wire, files).then(listener);
+      }),
+    onMenuCommand: (listener) => listen(wire, 'menu-command', listener),
+    // The main process cannot end without taking its window along.
+    onGone: () => () => undefined,
+  };
+};

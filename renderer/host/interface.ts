@@ -1,0 +1,79 @@
+import type {
+  FileToSave,
+  HandedFile,
+  MenuCommand,
+  Preferences,
+  Saved,
+} from '../../electron/host/contract.ts';
+
+export type { FileToSave, MenuCommand, Preferences, Saved };
+
+/** A log as it lies on the disk. */
+export interface OpenedLog {
+  readonly fileName: string;
+  /** The page's own copy: it may be transferred to a worker. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** Hexadecimal SHA-256 of the bytes. */
+  readonly sha256: string;
+}
+
+/** A schedule file's text, not yet read: `readSchedule(text, fileName)` reads or refuses it. */
+export interface OpenedSchedule {
+  readonly fileName: string;
+  readonly text: string;
+}
+
+/** A file that the machine would not give. */
+export interface RefusedFile {
+  readonly fileName: string;
+  readonly role: HandedFile['role'];
+  /** One plain sentence. */
+  readonly why: string;
+}
+
+/** Files that came in together, by whichever way. All empty: the person changed their mind. */
+export interface Opened {
+  readonly logs: readonly OpenedLog[];
+  /** The last one, where several schedules came in together. */
+  readonly schedule: OpenedSchedule | null;
+  readonly refused: readonly RefusedFile[];
+}
+
+/** What the page begins with. */
+export interface Beginning {
+  /** The files of the command line; nothing where none were given. */
+  readonly opened: Opened;
+  readonly preferences: Preferences;
+}
+
+/**
+ * What the page can do with the machine, the same in the desktop window and in a browser. The page
+ * knows no other way to files. Every promise resolves with an outcome; one rejects only where the
+ * host is gone (`HostGone`).
+ */
+export interface Host {
+  /** Whether this is the desktop window, with native menus and dialogs. */
+  readonly isDesktop: boolean;
+  /** The files to begin with and the kept preferences; the same on every call. */
+  initial(): Promise<Beginning>;
+  /**
+   * Lets the person choose logs. In a browser this must be called from a click or a key press.
+   */
+  openLogs(): Promise<Opened>;
+  /** Lets the person choose a schedule file; as {@link openLogs}. */
+  openSchedule(): Promise<Opened>;
+  /** Takes files that were dropped or pasted, and tells logs from schedules. */
+  takeFiles(files: readonly File[]): Promise<Opened>;
+  /** Offers to save a file (desktop), or downloads it (browser). */
+  save(file: FileToSave): Promise<Saved>;
+  /** Puts text on the clipboard; false where the system would not have it. */
+  copyText(text: string): Promise<boolean>;
+  /** Keeps the preferences for the next session. */
+  keepPreferences(preferences: Preferences): Promise<void>;
+  /** Files that the system or a second start handed over. Returns what ends the listening. */
+  onFilesOpened(listener: (opened: Opened) => void): () => void;
+  /** Choices in the desktop's menu. Never called in a browser. */
+  onMenuCommand(listener: (command: MenuCommand) => void): () => void;
+  /** The host has ended (Ctrl-C, a closed terminal); what is loaded stays usable. */
+  onGone(listener: () => void): () => void;
+}

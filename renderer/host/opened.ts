@@ -1,0 +1,82 @@
+import type { FileContent, FileRole } from '../../electron/host/contract.ts';
+import { MAX_FILE_BYTES } from '../../core/log/limits.ts';
+import { Refusal } from '../../core/model/refusal.ts';
+import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import { MAX_SCHEDULE_BYTES, scheduleText } from '../../core/schedule/schedule-text.ts';
+import type { Opened, OpenedLog, OpenedSchedule, RefusedFile } from './interface.ts';
+
+/** A file on its way in, with what it was opened as. */
+export interface FileIn {
+  readonly fileName: string;
+  readonly role: FileRole;
+  readonly content: FileContent;
+}
+
+type Kind = { log: OpenedLog } | { schedule: OpenedSchedule } | { refused: RefusedFile };
+
+const HEX = 16;
+
+const sha256 = async (bytes: Uint8Array<ArrayBuffer>): Promise<string> => {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return Array.from(digest, (byte) => byte.toString(HEX).padStart(2, '0')).join('');
+};
+
+/**
+ * Whether a file that may be either is a schedule: it can be read as one, or its name says so, in
+ * which case it is better refused as a schedule than as a log.
+ */
+const isSchedule = (fileName: string, bytes: Uint8Array): boolean => {
+  if (/\.schedule\.(json|csv)$/i.test(fileName)) return true;
+  if (bytes.length > MAX_SCHEDULE_BYTES) return false;
+  try {
+    readSchedule(scheduleText(bytes), fileName);
+    return true;
+  } catch (cause) {
+    if (cause instanceof Refusal) return false;
+    throw cause;
+  }
+};
+
+const asSchedule = (fileName: string, bytes: Uint8Array): Kind => {
+  try {
+    return { schedule: { fileName, text: scheduleText(bytes) } };
+  } catch (cause) {
+    if (!(cause instanceof Refusal)) throw cause;
+    return { refused: { fileName, role: 'schedule', why: cause.message } };
+  }
+};
+
+const kindOf = async ({ fileName, role, content }: FileIn): Promise<Kind> => {
+  if ('refused' in content) return { refused: { fileName, role, why: content.refused } };
+  const { bytes } = content;
+  const schedule = role === 'schedule' || (role === 'unknown' && isSchedule(fileName, bytes));
+  if (schedule) return asSchedule(fileName, bytes);
+  return { log: { fileName, bytes, sha256: await sha256(bytes) } };
+};
+
+/** Files that came in together, logs told from schedules. */
+export const opened = async (files: readonly FileIn[]): Promise<Opened> => {
+  const kinds = await Promise.all(files.map(kindOf));
+  const schedules = kinds.flatMap((kind) => ('schedule' in kind ? [kind.schedule] : []));
+  return {
+    logs: kinds.flatMap((kind) => ('log' in kind ? [kind.log] : [])),
+    schedule: schedules.at(-1) ?? null,
+    refused: kinds.flatMap((kind) => ('refused' in kind ? [kind.refused] : [])),
+  };
+};
+
+const WOULD_NOT = 'the system would not give this file; a folder cannot be opened, only files';
+
+/** Takes a file that the page itself was given: dropped, pasted or picked in a browser. */
+export const fileIn = async (file: File, role: FileRole): Promise<FileIn> => {
+  const fileName = file.name;
+  if (file.size > MAX_FILE_BYTES) {
+    const refused = `the file is larger than ${MAX_FILE_BYTES / 1024 / 1024} MB`;
+    return { fileName, role, content: { refused } };
+  }
+  try {
+    return { fileName, role, content: { bytes: new Uint8Array(await file.arrayBuffer()) } };
+  } catch {
+    return { fileName, role, content: { refused: WOULD_NOT } };
+  }
+};
