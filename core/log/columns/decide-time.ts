@@ -6,7 +6,7 @@ import { daysOfDate, type DayOrder } from '../time/date-order.ts';
 import { decideDayOrder } from '../time/decide-day-order.ts';
 import { describeStamp } from '../time/describe-stamp.ts';
 import { scanStamp, type Stamp } from '../time/stamp.ts';
-import { joinedStamp } from '../time/time-reader.ts';
+import { joinedStamp, stampOfParts } from '../time/time-reader.ts';
 import { findTime, givenTime, type TimeCandidate } from './find-time.ts';
 import { speaksOfTime } from './name-meaning.ts';
 import { columnNamed, type TableSample } from './sample.ts';
@@ -68,7 +68,7 @@ export const placeTime = (
   }
   const [best, next] = findTime(sample);
   if (best !== undefined) {
-    const isNamed = best.columns.every((column) => speaksOfTime(sample.names[column] ?? ''));
+    const isNamed = best.columns.every((column) => speaksOfTime(sample.names[column] ?? 'time'));
     const isClear = best.score >= 70 && (next === undefined || next.score < best.score);
     const why = sample.isNamed && isNamed ? 'name' : next === undefined ? 'only-one' : 'behaviour';
     accountForColumns(sample, best, why, isClear ? 0.95 : 0.6, account);
@@ -89,7 +89,8 @@ const accountForColumns = (
   certainty: number,
   account: Account,
 ): void => {
-  const names = place.columns.map((column) => sample.names[column] ?? '');
+  const present = place.columns.filter((column) => column >= 0);
+  const names = present.map((column) => sample.names[column] ?? '');
   account.decide('time-column', names.join(' + '), why, certainty);
 };
 
@@ -98,6 +99,7 @@ const stampsOf = (sample: TableSample, place: TimeCandidate): Stamp[] =>
   sample.rows
     .map((row) => {
       const [first = 0, second] = place.columns;
+      if (place.form === 'parts') return stampOfParts(place.columns.map((column) => row[column]));
       return second === undefined ? row[first] : joinedStamp(row[first], row[second]);
     })
     .map((text) => scanStamp(text ?? ''))
@@ -158,6 +160,9 @@ const dated = (
   const pattern = first === undefined ? place.form : describeStamp(first, order);
   account.decide('time-pattern', pattern, 'rows-agree', 0.95);
   if (first?.date.length === 2) account.assume('no-year');
+  if (place.form === 'parts') {
+    return { time: { form: 'parts', columns: place.columns, order: 'year-first' }, originDays };
+  }
   const time: TimePlan =
     place.form === 'date-and-clock'
       ? { form: 'date-and-clock', column, clockColumn, order }

@@ -2,6 +2,8 @@ import { scanStamp } from '../time/stamp.ts';
 import { parseDuration } from '../time/duration.ts';
 import { timeScale } from '../text/unit-text.ts';
 import { classOfStamp } from '../text/cell-class.ts';
+import { fold } from '../text/fold.ts';
+import { isDottedClock } from '../time/time-reader.ts';
 import { looksLikeEpoch, looksLikeSerial } from '../time/numeric-time.ts';
 import { meaningOf, speaksOfTime } from './name-meaning.ts';
 import { agrees, holdsTimes, type ColumnProfile } from './profile.ts';
@@ -9,7 +11,7 @@ import type { TableSample } from './sample.ts';
 
 /** A place where the time could be, before the order of day and month is decided. */
 export interface TimeCandidate {
-  readonly form: 'stamp' | 'date-and-clock' | 'clock' | 'number';
+  readonly form: 'stamp' | 'date-and-clock' | 'parts' | 'clock' | 'number';
   readonly columns: readonly number[];
   readonly score: number;
 }
@@ -60,6 +62,8 @@ const isCompactDate = ({ numbers }: ColumnProfile): boolean =>
 const isCompactClock = ({ numbers }: ColumnProfile): boolean =>
   numbers !== null && numbers.isInteger && numbers.min >= 0 && numbers.max <= 235_959;
 
+const isDottedOrEmpty = (cell: string): boolean => cell === '' || isDottedClock(cell);
+
 const dateAndClock = (sample: TableSample): TimeCandidate[] => {
   const { profiles, rows, names } = sample;
   const timed = (profile: ColumnProfile): boolean => speaksOfTime(names[profile.column] ?? '');
@@ -68,12 +72,13 @@ const dateAndClock = (sample: TableSample): TimeCandidate[] => {
       (profile.kind === 'date' && agrees(profile)) || (isCompactDate(profile) && timed(profile)),
   );
   return dates.flatMap((date) => {
-    const clocks = profiles.filter(
-      (profile) =>
-        profile !== date &&
-        ((profile.kind === 'clock' && agrees(profile) && !isStuck(profile, rows.length)) ||
-          (isCompactDate(date) && isCompactClock(profile) && timed(profile))),
-    );
+    const clocks = profiles.filter((profile) => {
+      if (profile === date || isStuck(profile, rows.length)) return false;
+      if (profile.kind === 'clock' && agrees(profile)) return true;
+      const isDotted = rows.every((row) => isDottedOrEmpty(row[profile.column] ?? ''));
+      const isCompact = isCompactDate(date) && isCompactClock(profile);
+      return timed(profile) && (isDotted || isCompact);
+    });
     const nearest = clocks.sort(
       (one, other) => Math.abs(one.column - date.column) - Math.abs(other.column - date.column),
     )[0];
@@ -107,15 +112,40 @@ const clockCandidates = ({ profiles, rows, names }: TableSample): TimeCandidate[
       return {
         form: 'clock',
         columns: [profile.column],
-        score: (rising >= MOSTLY_RISING ? 80 : 40) + named + total + steady,
+        score: (runsOneWay(rising) ? 80 : 40) + named + total + steady,
       };
     });
+
+/** Names of the parts of a date and a clock, from the year to the second. */
+const PART_NAMES: readonly (readonly string[])[] = [
+  ['year', 'yyyy', 'yr', 'jahr', 'annee', 'ano', 'anno', 'jaar'],
+  ['month', 'mon', 'mm', 'monat', 'mois', 'mes', 'mese', 'maand'],
+  ['day', 'dd', 'tag', 'jour', 'dia', 'giorno', 'dag'],
+  ['hour', 'hours', 'hh', 'hr', 'stunde', 'heure', 'hora', 'ora', 'uur'],
+  ['minute', 'minutes', 'min', 'mi', 'minuto', 'minuut'],
+  ['second', 'seconds', 'sec', 'ss', 'sekunde', 'seconde', 'segundo', 'secondo'],
+];
+
+/** A column each for the year, the month and so on. */
+const partCandidates = ({ names, profiles, isNamed }: TableSample): TimeCandidate[] => {
+  if (!isNamed) return [];
+  const folded = names.map((name) => fold(name).trim());
+  const columns = PART_NAMES.map((words) =>
+    folded.findIndex((name, column) => words.includes(name) && profiles[column]?.kind === 'number'),
+  );
+  const isWhole = columns.slice(0, 4).every((column) => column >= 0);
+  return isWhole ? [{ form: 'parts', columns, score: 99 }] : [];
+};
+
+/** Newest first: a time that falls in nearly every step rises the other way round. */
+const runsOneWay = (rising: number): boolean =>
+  rising >= MOSTLY_RISING || rising <= 1 - MOSTLY_RISING;
 
 const numberScore = (sample: TableSample, profile: ColumnProfile): number => {
   const { numbers, column } = profile;
   const name = sample.names[column] ?? '';
   const unit = sample.units[column] ?? null;
-  if (numbers === null || numbers.isConstant || numbers.rising < MOSTLY_RISING) return 0;
+  if (numbers === null || numbers.isConstant || !runsOneWay(numbers.rising)) return 0;
   if (looksLikeEpoch(numbers)) return 90;
   const isTimeUnit = timeScale(unit) !== null;
   const named = sample.isNamed && speaksOfTime(name);
@@ -146,6 +176,7 @@ export const findTime = (sample: TableSample): readonly TimeCandidate[] =>
   [
     ...stampCandidates(sample),
     ...dateAndClock(sample),
+    ...partCandidates(sample),
     ...clockCandidates(sample),
     ...numberCandidates(sample),
   ].sort((one, other) => other.score - one.score || one.columns[0]! - other.columns[0]!);

@@ -11,6 +11,8 @@ export type TimePlan =
       readonly clockColumn: number;
       readonly order: DayOrder;
     }
+  /** Year, month, day, hour, minute and second in columns of their own; -1 for one that lacks. */
+  | { readonly form: 'parts'; readonly columns: readonly number[]; readonly order: 'year-first' }
   /** Time of day, or hours, minutes and seconds elapsed. */
   | { readonly form: 'clock'; readonly column: number }
   /** A bare number: since an epoch, a spreadsheet's day, or elapsed. */
@@ -23,5 +25,6 @@ export type TimePlan =
 /** The columns that a plan takes times from. */
 export const timeColumnsOf = (plan: TimePlan): readonly number[] => {
   if (plan.form === 'interval' || plan.form === 'section') return [];
+  if (plan.form === 'parts') return plan.columns.filter((column) => column >= 0);
   return plan.form === 'date-and-clock' ? [plan.column, plan.clockColumn] : [plan.column];
 };

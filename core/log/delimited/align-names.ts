@@ -45,11 +45,44 @@ export const alignNames = (
         })),
       [],
     );
+  return underNearest(narrow, columns, width);
+};
+
+const underNearest = (
+  words: readonly Word[],
+  columns: readonly Word[],
+  width: number,
+): readonly string[] => {
   const names = Array.from({ length: width }, () => [] as string[]);
-  for (const word of narrow) {
+  for (const word of words) {
     const apart = columns.map((column) => distance(word, column));
     const nearest = apart.indexOf(Math.min(...apart));
     names[nearest]?.push(word.text);
   }
-  return names.map((words) => words.join(' '));
+  return names.map((parts) => parts.join(' '));
+};
+
+/** The characters that the cells of a column fill, over all rows. */
+const filledSpan = (rows: readonly string[], from: number, to: number): Word => {
+  const spans = rows.map((row) => {
+    const cell = row.slice(from, to);
+    const start = cell.length - cell.trimStart().length;
+    return { from: from + start, to: from + cell.trimEnd().length };
+  });
+  const filled = spans.filter((span) => span.to > span.from);
+  return {
+    text: '',
+    from: Math.min(to, ...filled.map((span) => span.from)),
+    to: Math.max(from, ...filled.map((span) => span.to)),
+  };
+};
+
+/** The names over cells of fixed width: each word goes to the cells under which it stands. */
+export const namesOverCuts = (
+  header: string,
+  rows: readonly string[],
+  cuts: readonly number[],
+): readonly string[] => {
+  const columns = cuts.map((from, index) => filledSpan(rows, from, cuts[index + 1] ?? Infinity));
+  return underNearest(wordsIn(header.trimEnd(), /\s/), columns, cuts.length);
 };

@@ -2,12 +2,15 @@ import type { Account } from '../account.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
 import { declaredDecimalMark, declaredDelimiter, makePreamble } from '../text/preamble.ts';
 import type { LineSample } from './sample-lines.ts';
-import { BLANKS, isWrappedLine, type Dialect } from './split.ts';
+import { areLabelled, joinCommas } from './comma-joins.ts';
+import { findFixedWidth } from './fixed-width.ts';
+import { BLANKS, FIXED, isWrappedLine, plainDialect, type Dialect } from './split.ts';
 import { surveyLines, type Survey } from './survey.ts';
 
 /** In this order where two do equally well: the least likely to stand inside a cell first. */
 const USUAL: readonly string[] = ['\t', ';', '|', ',', BLANKS];
-const UNUSUAL: readonly string[] = ['~', '^', '!', '$', '&', '@', '*', '_', '\\', '/', ':', '#'];
+/** Signs that stand in times or names themselves are not among these. */
+const UNUSUAL: readonly string[] = ['~', '^', '!', '$', '&', '@', '*', '\\'];
 
 /** A delimiter stands in at least this share of the lines, unless the table is tiny (chosen). */
 const STANDS_IN = 0.02;
@@ -51,12 +54,18 @@ export const decideDialect = (
   const wrapped = filled.filter(isWrappedLine).length;
   const isWrapped = filled.length > 0 && wrapped >= WRAPPED_SHARE * filled.length;
   const mark = decisions.decimalMark ?? declaredDecimalMark(opening);
-  const survey = (delimiter: string): Survey =>
-    surveyLines(texts, { delimiter, isWrapped } satisfies Dialect, mark);
+  const isLabelled = areLabelled(filled);
+  const surveyIn = (dialect: Dialect): Survey => surveyLines(texts, dialect, mark);
+  const survey = (delimiter: string): Survey => {
+    const plain = surveyIn({ ...plainDialect(delimiter, isWrapped), isLabelled });
+    const joining = joinCommas(plain);
+    return joining === null ? plain : surveyLines(texts, joining, ',');
+  };
   if (decisions.delimiter !== undefined) {
     const delimiter = decisions.delimiter === ' ' ? BLANKS : decisions.delimiter;
     account.decide('delimiter', delimiter, 'given', 1);
-    return survey(delimiter);
+    const fixed = delimiter === FIXED ? findFixedWidth(filled) : null;
+    return fixed === null ? survey(delimiter) : surveyIn(fixed);
   }
   const declared = declaredDelimiter(opening);
   if (declared !== null) {
@@ -66,7 +75,9 @@ export const decideDialect = (
       return asDeclared;
     }
   }
-  let { best, next } = bestOf(present(filled, USUAL).map(survey));
+  const fixed = findFixedWidth(filled);
+  const usual = present(filled, USUAL).map(survey);
+  let { best, next } = bestOf(fixed === null ? usual : [...usual, surveyIn(fixed)]);
   if (best === undefined || best.score < 1) {
     const others = bestOf(present(filled, UNUSUAL).map(survey));
     if ((others.best?.score ?? 0) > (best?.score ?? 0)) ({ best, next } = others);

@@ -146,7 +146,7 @@ export class FastRows {
   #time(): number {
     const { time } = this.#plan;
     const bytes = this.#bytes;
-    if (time.form === 'section' || time.form === 'interval') return Number.NaN;
+    if (!('column' in time) || time.form === 'section') return Number.NaN;
     const from = this.#from[time.column]!;
     const to = this.#trimmedEnd(time.column);
     if (time.form === 'stamp') return this.#stamps.stamp(bytes, from, to);
@@ -200,9 +200,11 @@ export const makeFastRows = (
 ): FastRows | null => {
   const { dialect } = layout.survey;
   const isPlain = plan.seriesColumn === null && plan.unitColumn === null && !layout.isNested;
-  const isTimed = plan.time.form !== 'interval' && plan.time.form !== 'section';
+  const isTimed = ['stamp', 'date-and-clock', 'clock', 'number'].includes(plan.time.form);
   const isSingleByte = dialect.delimiter === BLANKS || dialect.delimiter.charCodeAt(0) < 0x80;
-  const isSafe = isPlain && isTimed && isSingleByte && !dialect.isWrapped;
+  const isPlainDialect =
+    !dialect.isWrapped && !dialect.isLabelled && dialect.joins === null && dialect.cuts === null;
+  const isSafe = isPlain && isTimed && isSingleByte && isPlainDialect;
   if (!isSafe || dialect.delimiter === '"' || !SAFE_ENCODING.test(text.encoding)) return null;
   return new FastRows(text, layout, plan, columns);
 };

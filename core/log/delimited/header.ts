@@ -22,8 +22,7 @@ const filledCells = ({ cells }: SurveyedLine): string[] => cells.filter((cell) =
 export const headerCells = (line: SurveyedLine): readonly string[] => {
   const [first = '', ...rest] = line.cells;
   const bare = first.replace(COMMENT_SIGNS, '');
-  // `# time temp` splits off the sign as a cell of its own where blanks separate.
-  return bare === '' && first !== '' ? rest : [bare, ...rest];
+  return [bare, ...rest];
 };
 
 const hasWords = (line: SurveyedLine): boolean => {
@@ -126,16 +125,16 @@ export const placeTable = (survey: Survey, headLines: number): TablePlace | null
 /** The header when the person names its line: that line and the row of units that may follow. */
 export const placeGivenHeader = (
   survey: Survey,
-  headerLine: number | null,
+  header: number | null,
   headLines: number,
 ): TablePlace | null => {
-  const after = headerLine ?? 0;
+  const after = header === null ? 0 : header + 1;
   const firstRow = survey.rows.find((index) => index >= after && index < headLines);
   if (firstRow === undefined) return null;
-  if (headerLine === null) return { header: [], firstRow };
+  if (header === null) return { header: [], firstRow };
   const below = survey.lines[after];
   const hasUnits = below !== undefined && after < firstRow && isUnits(below);
-  return { header: hasUnits ? [headerLine - 1, after] : [headerLine - 1], firstRow };
+  return { header: hasUnits ? [header, after] : [header], firstRow };
 };
 
 /** Which of the header's lines is the row of units, or null. */

@@ -57,6 +57,13 @@ const accountForHeader = (
   else account.decide('header-line', choice, 'above-data', 0.95);
 };
 
+/** The place among the head's lines of one with a given number, or null for no header. */
+const indexOfLine = (lines: LineSample, line: number | null): number | null => {
+  if (line === null) return null;
+  const index = lines.head.findIndex((one) => one.line >= line);
+  return index < 0 ? lines.head.length : index;
+};
+
 /** Lays out the table that a survey found. Null if its first row is not in the head of the file. */
 export const layOut = (
   lines: LineSample,
@@ -68,7 +75,7 @@ export const layOut = (
   const place =
     decisions.headerLine === undefined
       ? placeTable(survey, lines.head.length)
-      : placeGivenHeader(survey, decisions.headerLine, lines.head.length);
+      : placeGivenHeader(survey, indexOfLine(lines, decisions.headerLine), lines.head.length);
   if (place === null) return null;
   const [top] = place.header;
   const start = top === undefined ? place.firstRow : place.header[place.header.length - 1]! + 1;
@@ -83,7 +90,7 @@ export const layOut = (
     decimalMark: mark,
     preamble,
   });
-  const headerLine = top === undefined ? null : top + 1;
+  const headerLine = top === undefined ? null : lines.head[top]!.line;
   accountForHeader({ headerLine, sample }, isGiven, naming.isListedAbove, account);
   if (naming.unitsRow !== null) {
     account.decide('units-row', naming.unitsRow.join(' ').trim(), 'above-data', 0.95);
@@ -95,7 +102,7 @@ export const layOut = (
     headerLine,
     header: place.header.map((index) => texts[index]!),
     startByte: lines.head[start]?.from ?? 0,
-    startLine: start + 1,
+    startLine: lines.head[start]?.line ?? 1,
     isNested: hasOuterHeaders(place, survey),
   };
 };

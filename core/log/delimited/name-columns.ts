@@ -1,8 +1,9 @@
 import { MAX_NAME_CHARS } from '../limits.ts';
 import { unitInName } from '../text/unit-text.ts';
 import type { Preamble } from '../text/preamble.ts';
-import { alignNames } from './align-names.ts';
+import { alignNames, namesOverCuts } from './align-names.ts';
 import { headerCells, unitsLine, type TablePlace } from './header.ts';
+import { labelsOf } from './comma-joins.ts';
 import { BLANKS } from './split.ts';
 import type { Survey } from './survey.ts';
 
@@ -49,9 +50,15 @@ const listedAbove = (preamble: Preamble, width: number): readonly string[] | nul
 
 const cellsOf = (index: number, survey: Survey, texts: readonly string[]): readonly string[] => {
   const line = survey.lines[index]!;
-  if (survey.dialect.delimiter !== BLANKS) return headerCells(line);
+  const { delimiter, cuts } = survey.dialect;
+  if (cuts === null && delimiter !== BLANKS) return headerCells(line);
   const rows = survey.rows.slice(0, ALIGNED_ROWS).map((row) => texts[row]!);
-  return alignNames(texts[index]!.replace(/^[#;%!*/']+/, ' '), rows, survey.width);
+  if (cuts !== null) return namesOverCuts(texts[index]!, rows, cuts);
+  return alignNames(
+    texts[index]!.replace(/^[#;%!*/']+/, (signs) => ' '.repeat(signs.length)),
+    rows,
+    survey.width,
+  );
 };
 
 /** Joins the parts that stand over one column, leaving out what was said already. */
@@ -67,7 +74,10 @@ export const nameColumns = (
 ): ColumnNames => {
   const { width } = survey;
   if (place.header.length === 0) {
-    const listed = listedAbove(preamble, width);
+    const { isLabelled } = survey.dialect;
+    const listed = isLabelled
+      ? labelsOf(texts[place.firstRow]!, survey.dialect)
+      : listedAbove(preamble, width);
     return {
       names: distinct(numbered(listed ?? [], width)),
       isNamed: listed !== null,

@@ -3,7 +3,7 @@ import { Refusal } from '../../model/refusal.ts';
 import { speaksOfTime } from '../columns/name-meaning.ts';
 import { classOf, isNumberClass } from '../text/cell-class.ts';
 import type { LineSample } from './sample-lines.ts';
-import { splitLine } from './split.ts';
+import { plainDialect, splitLine } from './split.ts';
 
 const MARKUP = /^\s*<(?:!doctype|html|\?xml|svg|table|[a-z]+[\s>])/i;
 const DELIMITERS = [';', '\t', '|', ','];
@@ -11,7 +11,7 @@ const DELIMITERS = [';', '\t', '|', ','];
 /** A line of names without rows below it: words apart by a delimiter, one of them about time. */
 const isHeader = (text: string): boolean =>
   DELIMITERS.some((delimiter) => {
-    const { cells } = splitLine(text, { delimiter, isWrapped: false });
+    const { cells } = splitLine(text, plainDialect(delimiter));
     const isWords = cells.every((cell) => !isNumberClass(classOf(cell, '.')));
     return cells.length > 1 && isWords && cells.some(speaksOfTime);
   });

@@ -7,16 +7,18 @@ import {
 } from '../limits.ts';
 import { afterLineEnd, lineEndFrom, LINE_FEED, CARRIAGE_RETURN, type Text } from '../bytes/text.ts';
 
-/** A line of the file. */
+/** A line of the file, or the few lines that one quoted name runs over. */
 export interface SampledLine {
   readonly text: string;
+  /** 1-based, for lines of the head; 0 where it is not known. */
+  readonly line: number;
   /** Where its bytes begin, and where the next line's do. */
   readonly from: number;
   readonly next: number;
 }
 
 export interface LineSample {
-  /** The first lines of the file, without a gap: index 0 is line 1. */
+  /** The first lines of the file, without a gap. */
   readonly head: readonly SampledLine[];
   /** Lines from the rest of the file, in order; empty if the head is the whole file. */
   readonly body: readonly SampledLine[];
@@ -31,7 +33,40 @@ export const lineText = (text: Text, from: number, end: number): string => {
 
 const readLine = (text: Text, from: number): SampledLine => {
   const end = lineEndFrom(text.bytes, from);
-  return { text: lineText(text, from, end), from, next: afterLineEnd(text.bytes, end) };
+  return { text: lineText(text, from, end), line: 0, from, next: afterLineEnd(text.bytes, end) };
+};
+
+/** Lines over which a quoted name in the head may run, and how long they may get (chosen). */
+const MOST_NAME_LINES = 6;
+const MOST_NAME_CHARS = 4000;
+
+const hasOddQuotes = (text: string): boolean => text.split('"').length % 2 === 0;
+
+/** A cell that begins with a quote, which may be closed on a later line. */
+const opensQuote = (text: string): boolean =>
+  text.length < MOST_NAME_CHARS && /(?:^|[,;\t|])\s*"/.test(text) && hasOddQuotes(text);
+
+/** The head's lines with their numbers; names that run over several lines are one. */
+const joinQuoted = (lines: readonly SampledLine[]): SampledLine[] => {
+  const whole: SampledLine[] = [];
+  for (let index = 0; index < lines.length; index += 1) {
+    const first = lines[index]!;
+    const line = index + 1;
+    let joined = { ...first, line };
+    if (opensQuote(first.text)) {
+      let { text } = first;
+      for (let more = 1; more < MOST_NAME_LINES && index + more < lines.length; more += 1) {
+        const next = lines[index + more]!;
+        text += `\n${next.text}`;
+        if (hasOddQuotes(text)) continue;
+        joined = { ...joined, text, next: next.next };
+        index += more;
+        break;
+      }
+    }
+    whole.push(joined);
+  }
+  return whole;
 };
 
 const readLines = (text: Text, from: number, most: number, before: number): SampledLine[] => {
@@ -69,7 +104,7 @@ const tailStart = (bytes: Uint8Array, count: number, notBefore: number): number 
 /** The head of the file, and blocks of lines spread over the rest with the last at its end. */
 export const sampleLines = (text: Text): LineSample => {
   const { bytes } = text;
-  const head = readLines(text, 0, HEAD_LINES, HEAD_BYTES);
+  const head = joinQuoted(readLines(text, 0, HEAD_LINES, HEAD_BYTES));
   const rest = head[head.length - 1]?.next ?? 0;
   if (rest >= bytes.length) return { head, body: [] };
   const body: SampledLine[] = [];

@@ -1,14 +1,26 @@
 import { MAX_COLUMNS } from '../limits.ts';
 
-/** What stands between cells. */
+/** What stands between cells, and what must be done to them. */
 export interface Dialect {
-  /** One character, or `blanks` for runs of blanks and tabs. */
+  /** One character, `blanks` for runs of blanks and tabs, or `fixed` for cells of fixed width. */
   readonly delimiter: string;
   /** Whether every whole line is wrapped in quotes, as some exports do by mistake. */
   readonly isWrapped: boolean;
+  /** Where cells of fixed width begin, or null. */
+  readonly cuts: readonly number[] | null;
+  /** Where the decimal comma also separates cells: the cells that the next one belongs to. */
+  readonly joins: { readonly cells: number; readonly firsts: readonly number[] } | null;
+  /** Whether cells carry their names: `temp=25.5`. */
+  readonly isLabelled: boolean;
 }
 
+/** A dialect with nothing special about it. */
+export const plainDialect = (delimiter: string, isWrapped = false): Dialect => ({
+  ...{ delimiter, isWrapped, cuts: null, joins: null, isLabelled: false },
+});
+
 export const BLANKS = 'blanks';
+export const FIXED = 'fixed';
 
 export interface SplitLine {
   /** Trimmed, without quotes. */
@@ -21,9 +33,16 @@ const QUOTE = '"';
 const isBlank = (character: string): boolean =>
   character === ' ' || character === '\t' || character === '\u00a0';
 
-/** `="25.5"` is how some exports keep a spreadsheet from reading a number as a date. */
-const unguarded = (cell: string): string =>
-  cell.startsWith('="') && cell.endsWith('"') && cell.length > 2 ? cell.slice(2, -1) : cell;
+/**
+ * A cell without `="…"`, by which some exports keep a spreadsheet from reading a number as a date,
+ * and without the single quotes that others put around cells.
+ */
+const unguarded = (cell: string): string => {
+  if (cell.length > 2 && cell.startsWith('="') && cell.endsWith('"')) return cell.slice(2, -1);
+  if (cell.length > 1 && cell.startsWith("'") && cell.endsWith("'"))
+    return cell.slice(1, -1).trim();
+  return cell;
+};
 
 interface Cell {
   readonly text: string;
@@ -95,19 +114,45 @@ const splitAtBlanks = (line: string): SplitLine => {
   return { cells, isOpen: false };
 };
 
-const splitOnce = (line: string, delimiter: string): SplitLine =>
-  delimiter === BLANKS ? splitAtBlanks(line) : splitAtMarks(line, delimiter);
+const splitAtCuts = (line: string, cuts: readonly number[]): SplitLine => ({
+  cells: cuts.map((cut, index) => line.slice(cut, cuts[index + 1]).trim()),
+  isOpen: false,
+});
+
+/** Puts the decimals back that a comma split off; only in rows that have all their cells. */
+const joined = (split: SplitLine, joins: NonNullable<Dialect['joins']>): SplitLine => {
+  if (split.cells.length !== joins.cells) return split;
+  const cells = split.cells.flatMap((cell, index) => {
+    if (joins.firsts.includes(index - 1)) return [];
+    return joins.firsts.includes(index) ? [`${cell},${split.cells[index + 1]}`] : [cell];
+  });
+  return { ...split, cells };
+};
+
+/** `temp=25.5`: a name and a value in one cell. */
+export const LABELLED = /^(\p{L}[\p{L}\p{N}_. -]{0,40})=\s*(.*)$/u;
+
+const withoutLabels = (split: SplitLine): SplitLine => ({
+  ...split,
+  cells: split.cells.map((cell) => LABELLED.exec(cell)?.[2] ?? cell),
+});
+
+const splitOnce = (line: string, dialect: Dialect): SplitLine => {
+  if (dialect.cuts !== null) return splitAtCuts(line, dialect.cuts);
+  const { delimiter, joins, isLabelled } = dialect;
+  const split = delimiter === BLANKS ? splitAtBlanks(line) : splitAtMarks(line, delimiter);
+  if (isLabelled) return withoutLabels(split);
+  return joins === null ? split : joined(split, joins);
+};
 
 /**
  * The cells of one line. A quote counts only where a cell begins, so that an inch mark or a stray
  * quote inside a cell is a character like any other.
  */
 export const splitLine = (line: string, dialect: Dialect): SplitLine => {
-  if (!dialect.isWrapped) return splitOnce(line, dialect.delimiter);
+  if (!dialect.isWrapped) return splitOnce(line, dialect);
   const whole = quotedCell(line.trim(), 0, () => false);
-  return line.trim().startsWith(QUOTE)
-    ? splitOnce(whole.text, dialect.delimiter)
-    : splitOnce(line, dialect.delimiter);
+  return line.trim().startsWith(QUOTE) ? splitOnce(whole.text, dialect) : splitOnce(line, dialect);
 };
 
 /** Whether a line is one quoted cell from its first to its last character, with marks inside. */

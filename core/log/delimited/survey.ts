@@ -1,7 +1,7 @@
 import { classOf, isNumberClass, isTimeClass, type CellClass } from '../text/cell-class.ts';
 import { decideDecimalMark, type DecimalDecision } from '../text/decimal-mark.ts';
 import type { DecimalMark } from '../text/number.ts';
-import { BLANKS, splitLine, type Dialect } from './split.ts';
+import { BLANKS, FIXED, splitLine, type Dialect } from './split.ts';
 
 /** A sampled line as one dialect sees it. */
 export interface SurveyedLine {
@@ -134,7 +134,8 @@ const scoreOf = (dialect: Dialect, rows: number, kinds: readonly CellClass[]): n
   const numbers = countOf(kinds, isNumberClass);
   const isTable = (hasTime && numbers > 0) || numbers > 1;
   const neatness = 0.3 + (0.7 * typed.length) / Math.max(1, filled.length);
-  const blanks = dialect.delimiter === BLANKS ? 0.9 : 1;
+  // Blanks and columns stand in every text: a mark that does as well is the truer delimiter.
+  const blanks = dialect.delimiter === BLANKS ? 0.9 : dialect.delimiter === FIXED ? 0.85 : 1;
   return rows * neatness * blanks * (isTable ? 1 : 0.2);
 };
 

@@ -105,7 +105,8 @@ const openWhole = (text: string): OpenedJson | null => {
   if (node === null || node.kind === 'scalar') return null;
   const found = bestTable(node);
   const lineOf = lineFinder(text);
-  if (fault === 'broken' && (found?.table.rows.length ?? 0) < 2) return null;
+  const isTable = found !== null && found.table.rows.length > 1 && found.table.names.length > 1;
+  if (fault === 'broken' && !isTable) return null;
   if (found === null || found.table.rows.length === 0) {
     throw new Refusal('not-readable', 'no list of readings was found in this JSON');
   }

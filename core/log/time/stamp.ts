@@ -31,6 +31,8 @@ const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 const isLetter = (code: number): boolean =>
   (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || code >= 0xc0;
 
+const HALF_MARK = /\s?[ap]\.?\s?m\b/iy;
+
 const BLANKS = " \t\u00a0\u202f,'[]()_";
 const DATE_MARKS = '-/.';
 
@@ -65,6 +67,11 @@ class StampScanner {
     if (isDigit(code)) return this.#number();
     if (isLetter(code)) return this.#word();
     const character = this.#text.charAt(this.#at);
+    // A time elapsed may come with its sign: `+00:05:00`.
+    if (character === '+' && this.#at === 0) {
+      this.#at += 1;
+      return true;
+    }
     const isInDate = this.#date.length === 1 || this.#date.length === 2;
     const isSign = character === '+' || character === '-';
     if (isSign && this.#clock !== null && !isInDate) return this.#zone();
@@ -94,6 +101,10 @@ class StampScanner {
     const opensClock =
       code === 58 /* : */ || ((code | 32) === 104 /* h */ && isDigit(this.#code(1)));
     if (opensClock) return digits <= 4 && this.#clockAfter(value);
+    if (digits <= 2 && this.#clock === null && this.#isHalfNext()) {
+      this.#clock = [value, 0];
+      return true;
+    }
     if (digits === 14 || digits === 12) return this.#compactDate(value, digits);
     if (digits === 8 && this.#date.length === 0) return this.#pushCompact(value);
     const isCompactClock = this.#date.length === 3 && this.#clock === null;
@@ -101,6 +112,12 @@ class StampScanner {
     if (digits > 4 || this.#date.length === 3) return false;
     this.#date.push({ value, digits, isName: false });
     return true;
+  }
+
+  /** Whether am or pm follows a bare hour: `8am`, `3 p.m.`. */
+  #isHalfNext(): boolean {
+    HALF_MARK.lastIndex = this.#at;
+    return HALF_MARK.test(this.#text);
   }
 
   #compactDate(value: number, digits: number): boolean {

@@ -35,6 +35,9 @@ export class TimeReader {
     if (plan.form === 'date-and-clock') {
       return this.stampSeconds(joinedStamp(cells[plan.column], cells[plan.clockColumn]));
     }
+    if (plan.form === 'parts') {
+      return this.stampSeconds(stampOfParts(plan.columns.map((column) => cells[column])));
+    }
     if (plan.form === 'clock') return clockSeconds(cells[plan.column] ?? '');
     if (plan.form === 'number') return bareNumber(cells[plan.column] ?? '', this.#mark);
     if (plan.form === 'section') return this.sectionSeconds;
@@ -46,6 +49,7 @@ export class TimeReader {
   isEmpty(cells: readonly string[]): boolean {
     const plan = this.#plan;
     if (plan.form === 'interval' || plan.form === 'section') return false;
+    if (plan.form === 'parts') return plan.columns.every((column) => (cells[column] ?? '') === '');
     const hasClock = plan.form === 'date-and-clock' && (cells[plan.clockColumn] ?? '') !== '';
     return (cells[plan.column] ?? '') === '' && !hasClock;
   }
@@ -68,11 +72,22 @@ export class TimeReader {
   }
 }
 
+/** `14.05` and `14.05.09`, as clocks are written in some countries; only beside a date. */
+export const isDottedClock = (cell: string): boolean =>
+  /^(?:[01]?\d|2[0-3])\.[0-5]\d(?:\.[0-5]\d)?$/.test(cell);
+
+/** Year, month, day, hour, minute and second from columns of their own; the last two may lack. */
+export const stampOfParts = (parts: readonly (string | undefined)[]): string => {
+  const [year = '', month = '', day = '', hour = '', minute = '', second = ''] = parts;
+  if (year === '' || month === '' || day === '' || hour === '') return '';
+  return `${year.padStart(4, '20')}-${month}-${day} ${hour}:${minute || '0'}:${second || '0'}`;
+};
+
 /** Date and clock as one text; a clock of bare digits gets its leading zeros back. */
 export const joinedStamp = (date = '', clock = ''): string => {
-  const isBare = /^\d{1,6}$/.test(clock);
   if (date === '' || clock === '') return '';
-  return `${date} ${isBare ? clock.padStart(clock.length > 4 ? 6 : 4, '0') : clock}`;
+  if (/^\d{1,6}$/.test(clock)) return `${date} ${clock.padStart(clock.length > 4 ? 6 : 4, '0')}`;
+  return `${date} ${isDottedClock(clock) ? clock.replaceAll('.', ':') : clock}`;
 };
 
 /** Seconds of a clock, or of a time elapsed that is written like one or in words. */
