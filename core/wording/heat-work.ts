@@ -27,6 +27,8 @@ export interface PackConeWords {
 
 /** Where a part of the heat-work came from. */
 export interface PartWords {
+  /** Which of the document's parts this is. */
+  readonly index: number;
   readonly name: string;
   readonly share: string;
   /** What the part added on the cone scale, or why that is not told. */
@@ -124,8 +126,10 @@ const PART_NAMES = { ramp: 'climb', hold: 'hold', cooling: 'cooling' } as const;
 
 const partsWords = ({ parts }: HeatWork): PartWords[] =>
   parts
+    .map((part, index) => ({ ...part, index }))
     .filter(({ doseShare }) => doseShare >= WORTH_TELLING)
-    .map(({ kind, fromSeconds, toSeconds, doseShare, positions }) => ({
+    .map(({ index, kind, fromSeconds, toSeconds, doseShare, positions }) => ({
+      index,
       name: sentence(
         fromSeconds <= 0
           ? `${PART_NAMES[kind]}, until ${duration(toSeconds)}`

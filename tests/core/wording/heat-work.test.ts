@@ -60,6 +60,10 @@ describe('the heat-work', () => {
   it('says where it came from', () => {
     const { parts } = heatWorkWords(troubled, say)!;
     expect(parts.map(({ share }) => share)).toEqual(['75 %', '19 %', '6 %']);
+    const shares = troubled.heatWork!.parts.map(({ doseShare }) => doseShare);
+    expect(parts.map(({ index }) => shares[index])).toEqual(
+      shares.filter((share) => share >= 0.005),
+    );
     expect(parts[0]?.added).toBe('up to the first cone');
     expect(parts[1]?.name).toBe('Hold, 12 h 12 min to 12 h 21 min');
   });
