@@ -81,6 +81,11 @@ const rateCost = (actual: number, planned: number): number => {
     : capped(departure, FAST_SHARE, FAST_AT_MOST);
 };
 
+/** A leg that the record's end cuts off is short of its target through no fault of its own. */
+const UNDER_WAY = 2;
+const isRecordEnd = (grid: Grid, to: number): boolean =>
+  grid.reachesEnd && to === grid.celsius.length - 1;
+
 /** A kiln behind its programme, whose controller goes on by the clock, is not the likeliest case … */
 const BEHIND = 4;
 /** … and then the leg ends when the clock says, give or take how well the start is known. */
@@ -136,6 +141,7 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, keepsClock: b
   };
   const endCost = (to: number): number => {
     const shortC = direction * (leg.endC - grid.celsius[to]!);
+    if (shortC > 0 && isRecordEnd(grid, to)) return UNDER_WAY;
     const arrival = arrivalCost(shortC);
     return shortC > 0 ? Math.min(arrival, clockCost(grid, leg, keepsClock, to)) : arrival;
   };

@@ -126,6 +126,14 @@ describe('what may go otherwise', () => {
     ]);
   });
 
+  it('a record that ends in the middle of a controlled fall', () => {
+    const cut: Stretch[] = [...AS_PLANNED.slice(0, 5), { rateCPerHour: 150, toC: 1130 }];
+    const alignment = alignTo(traceOfStretches(cut));
+    expect(alignment.legs.at(-1)!.segment).not.toBeNull();
+    expect(alignment.legs[5]).toMatchObject({ kind: 'cooling', verdict: 'not-reached' });
+    expect(alignment.legs[5]!.actual!.rateCPerHour).toBeCloseTo(-150, -1);
+  });
+
   it('a record that begins hot: the plan is laid through its first reading', () => {
     const stretches = AS_PLANNED.slice(2);
     const alignment = alignTo(traceOfStretches(stretches, 600));
