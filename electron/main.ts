@@ -1,0 +1,97 @@
+import { app, clipboard, dialog, nativeTheme, session } from 'electron';
+import { join } from 'node:path';
+import { registerPageScheme, servePage } from './app-page.ts';
+import { chooseLogs, chooseSchedule, saveFile } from './dialogs.ts';
+import { DEFAULT_PREFERENCES, type Preferences } from './host/contract.ts';
+import { firingFiles, namedFiles, zFiringFiles } from './host/firing-arguments.ts';
+import { handedFiles, type NamedFile } from './host/handed-files.ts';
+import { loadPage } from './host/page.ts';
+import { keptPreferences } from './host/preferences.ts';
+import { lockDownContents, lockDownProcess, lockDownSession } from './lock-down.ts';
+import { showMenu } from './menu.ts';
+import { answerPage, type Answers } from './messages.ts';
+import { theWindow } from './the-window.ts';
+
+const PAGE_FOLDER = join(import.meta.dirname, '../renderer');
+
+/** What `npm start` waits for, to know that the window has come up. */
+const SHOWN = 'afterfire: the window is open\n';
+
+app.setName('Afterfire');
+lockDownProcess();
+registerPageScheme();
+
+let preferences: Preferences = DEFAULT_PREFERENCES;
+const files = handedFiles();
+const window = theWindow(files, () => process.stdout.write(SHOWN));
+
+const apply = (changed: Preferences): void => {
+  preferences = changed;
+  nativeTheme.themeSource = changed.theme;
+  const { platform } = process;
+  showMenu({ platform, preferences, hasDevTools: !app.isPackaged, choose: window.choose });
+};
+
+const handChosen = (chosen: readonly NamedFile[]) => {
+  for (const { path } of chosen) app.addRecentDocument(path);
+  return files.hand(chosen);
+};
+
+const answers: Answers = {
+  'open-session': () => Promise.resolve({ files: window.begin(), preferences }),
+  'open-logs': async () => handChosen(await chooseLogs(window.current())),
+  'open-schedule': async () => handChosen(await chooseSchedule(window.current())),
+  'read-file': (sent) => files.read(sent),
+  'save-file': (sent) => saveFile(window.current(), sent),
+  'copy-text': async ({ text }) => {
+    await clipboard.writeText(text);
+    return null;
+  },
+  'keep-preferences': (changed) => {
+    apply(changed);
+    keptPreferences.keep(app.getPath('userData'), changed);
+    return Promise.resolve(null);
+  },
+};
+
+const begin = async (): Promise<void> => {
+  await app.whenReady();
+  const page = await loadPage(PAGE_FOLDER);
+  lockDownSession(session.defaultSession);
+  servePage(session.defaultSession, page);
+  answerPage(answers);
+  apply(keptPreferences.read(app.getPath('userData')) ?? DEFAULT_PREFERENCES);
+  window.show();
+};
+
+const listenToSystem = (): void => {
+  app.on('second-instance', (_event, _argv, _where, told) => {
+    const second = zFiringFiles.safeParse(told);
+    window.receive(second.success ? namedFiles(second.data) : []);
+  });
+  app.on('open-file', (event, path) => {
+    event.preventDefault();
+    window.receive([{ path, role: 'unknown' }]);
+  });
+  app.on('web-contents-created', (_event, contents) => {
+    lockDownContents(contents);
+  });
+  app.on('activate', () => {
+    window.receive([]);
+  });
+  app.on('window-all-closed', () => {
+    if (process.platform !== 'darwin') app.quit();
+  });
+};
+
+const given = firingFiles(process.argv.slice(app.isPackaged ? 1 : 2), process.cwd());
+if (app.requestSingleInstanceLock(given)) {
+  listenToSystem();
+  window.receive(namedFiles(given));
+  begin().catch((cause: unknown) => {
+    dialog.showErrorBox('Afterfire could not start', String(cause));
+    app.exit(1);
+  });
+} else {
+  app.quit();
+}
