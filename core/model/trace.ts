@@ -17,6 +17,8 @@ export const zRepair = z.strictObject({
   fromSeconds: zSeconds,
   toSeconds: zSeconds,
   samples: zCount,
+  /** Of a clock-jump: how far the clock was moved, forward positive. */
+  movedSeconds: zSeconds.optional(),
 });
 export type Repair = z.infer<typeof zRepair>;
 

@@ -104,6 +104,7 @@ const withoutJumps = (stamps: Float64Array, celsius: Float64Array): Shifted => {
         fromSeconds: seconds(at),
         toSeconds: seconds(at + interval),
         samples: stamps.length - i,
+        movedSeconds: seconds(step - interval),
       });
     }
     atSeconds[i] = stamps[i]! + shift;

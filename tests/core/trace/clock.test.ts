@@ -54,7 +54,7 @@ describe('a clock that was set', () => {
     const clock = repair(stamps, minutesOf(300).map(climbAt));
     expect([...clock.atSeconds]).toEqual(minutesOf(300).map((i) => 60 * i));
     expect(clock.repairs).toMatchObject([
-      { kind: 'clock-jump', fromSeconds: 149 * 60, samples: 150 },
+      { kind: 'clock-jump', fromSeconds: 149 * 60, samples: 150, movedSeconds: -3600 },
     ]);
   });
 

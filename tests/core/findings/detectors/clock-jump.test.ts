@@ -33,3 +33,12 @@ test('no jump in a record without one, whatever else was repaired', () => {
   const others = withRepairs(repairAt(1, 'duplicate'), repairAt(2, 'out-of-order'));
   expect(judge(clockJump, others)).toEqual(NOTHING);
 });
+
+test('how far the clock was moved is told, of the largest jump, where the repair says', () => {
+  const moved = (hours: number): Repair => ({
+    ...repairAt(300),
+    movedSeconds: seconds(3600 * hours),
+  });
+  const finding = onlyFinding(clockJump, withRepairs(moved(1), moved(-2)));
+  expect(finding.figures).toEqual({ jumps: 2, jumpMinutes: 120 });
+});
