@@ -79,7 +79,8 @@ export const parseCommand = (args: readonly string[]): Parsed => {
     ).parse([...args], { from: 'user' });
   } catch (cause) {
     if (!(cause instanceof CommanderError)) throw cause;
-    return { print: printed, status: cause.exitCode === 0 ? 0 : 2 };
+    const isFine = cause.exitCode === 0;
+    return { print: printed.replace(/^error: /, ''), status: isFine ? 0 : 2 };
   }
   return checked(asked);
 };

@@ -11,8 +11,10 @@ import { progressOn } from './progress.ts';
 
 /** One plain line that names the input, the line to blame and the reason. */
 const errorLine = (of: string, { message, line }: JobError): string => {
+  // An option is not read but used.
+  const verb = of.startsWith('--') ? 'use' : 'read';
   const where = line === undefined ? '' : `, line ${line}`;
-  return `${clean(`cannot read ${of}${where}: ${message}`)}\n`;
+  return `${clean(`cannot ${verb} ${of}${where}: ${message}`)}\n`;
 };
 
 const errorJson = (path: string, error: JobError): string =>

@@ -20,19 +20,17 @@ const workerAt = (url: URL): Worker =>
 /** Runs one job in a worker; a worker that dies is a failed job, and is told apart by `alive`. */
 const inWorker = (worker: Worker, job: Job): Promise<{ result: JobResult; alive: boolean }> =>
   new Promise((resolve) => {
-    const done = (result: JobResult, alive: boolean) => {
-      worker.removeAllListeners();
+    const settle = (result: JobResult, alive: boolean) => {
+      worker.off('message', onMessage).off('error', onEnd).off('exit', onEnd);
       resolve({ result, alive });
     };
-    worker.once('message', (result: JobResult) => {
-      done(result, true);
-    });
-    worker.once('error', () => {
-      done(FAILED, false);
-    });
-    worker.once('exit', () => {
-      done(FAILED, false);
-    });
+    const onMessage = (result: JobResult) => {
+      settle(result, true);
+    };
+    const onEnd = () => {
+      settle(FAILED, false);
+    };
+    worker.on('message', onMessage).on('error', onEnd).on('exit', onEnd);
     worker.postMessage(job);
   });
 

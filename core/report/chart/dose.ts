@@ -22,7 +22,7 @@ const PLOT: Box = { left: 40, top: 12, width: WIDTH - 40 - 14, height: HEIGHT - 
 /** The chart begins where this share of the whole dose has been reached: below it nothing happens. */
 const FROM_SHARE = 0.01;
 /** … and ends where all but this share has. */
-const REST_SHARE = 0.002;
+const REST_SHARE = 0.01;
 /** Some room on either side of it, as a share of the stretch shown (chosen). */
 const ROOM = 0.08;
 

@@ -1,5 +1,18 @@
 import type { Span } from '../../model/scalars.ts';
 
+/** Holes in order of time, those that touch or overlap made one. */
+export const mergedHoles = (holes: readonly Span[]): Span[] => {
+  const merged: Span[] = [];
+  for (const hole of [...holes].sort((a, b) => a.fromSeconds - b.fromSeconds)) {
+    const last = merged.at(-1);
+    if (!last || hole.fromSeconds > last.toSeconds) merged.push(hole);
+    else if (hole.toSeconds > last.toSeconds) {
+      merged[merged.length - 1] = { fromSeconds: last.fromSeconds, toSeconds: hole.toSeconds };
+    }
+  }
+  return merged;
+};
+
 /**
  * The runs of indices of a time series between which no hole lies: a line is drawn through each run
  * and none across a hole. A run of one sample has nothing to draw and is left out.
@@ -8,7 +21,7 @@ export const unbrokenRuns = (
   atSeconds: readonly number[],
   holes: readonly Span[],
 ): (readonly [from: number, to: number])[] => {
-  const sorted = [...holes].sort((a, b) => a.fromSeconds - b.fromSeconds);
+  const sorted = mergedHoles(holes);
   const runs: [number, number][] = [];
   let begin = 0;
   let hole = 0;

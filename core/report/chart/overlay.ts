@@ -2,7 +2,7 @@ import type { AnalysisDocument } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import { celsius, temperatureIn, type TemperatureUnit } from '../../units.ts';
 import { departuresIn } from './departures.ts';
-import { unbrokenRuns } from './holes.ts';
+import { mergedHoles, unbrokenRuns } from './holes.ts';
 import { placeMarks } from './labels.ts';
 import { laneOf, type Lane } from './lanes.ts';
 import { overlayLayout, type OverlayLayout } from './overlay-layout.ts';
@@ -133,7 +133,7 @@ export const overlayOf = (
   const layout = overlayLayout(alignment !== null, trace.startInstant === null ? 1 : 2);
   const axes = axesOf(document, layout, unit);
   const { time, temperature } = axes;
-  const holes = [...trace.gaps, ...trace.noReadings];
+  const holes = mergedHoles([...trace.gaps, ...trace.noReadings]);
   const runs = unbrokenRuns(curve.atSeconds, holes);
   const point = (at: number, reading: number): Point => [time(at), temperature(reading)];
   const departures = runs.flatMap((run) => departuresIn(curve, run));

@@ -8,6 +8,9 @@ export interface Phases {
   readonly labels: readonly Label[];
 }
 
+/** A band that reaches within this of the peak is about the peak, and no phase of the ware, °C. */
+const AT_PEAK_DELTA_C = 20;
+
 /** How far from the curve's flank a name stands. */
 const OFF_FLANK = 14;
 
@@ -51,7 +54,7 @@ export const phasesIn = (
     const height = Math.min(bottomOf(plot), temperature(lower)) - top;
     const isHeating = band.direction === 'heating';
     const left = isHeating ? plot.left : peakX;
-    if (height <= 0) return;
+    if (height <= 0 || upper > trace.peakC - AT_PEAK_DELTA_C) return;
     boxes.push({ left, top, width: (isHeating ? peakX : rightOf(plot)) - left, height });
     const flank = flankSeconds(curve, band, peakIndex);
     if (flank === null) return;

@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { seconds } from '../../../../core/units.ts';
-import { unbrokenRuns } from '../../../../core/report/chart/holes.ts';
+import { mergedHoles, unbrokenRuns } from '../../../../core/report/chart/holes.ts';
 
 const span = (from: number, to: number) => ({ fromSeconds: seconds(from), toSeconds: seconds(to) });
+
+it('holes that touch or overlap are one', () => {
+  const holes = [span(50, 60), span(0, 10), span(5, 20), span(20, 30), span(52, 55)];
+  expect(mergedHoles(holes)).toEqual([span(0, 30), span(50, 60)]);
+});
 
 describe('unbroken runs', () => {
   const times = [0, 10, 20, 30, 40, 50];

@@ -28,6 +28,13 @@ describe('the ware’s phases', () => {
     }
   });
 
+  it('leave out what is about the peak and no phase of the ware', () => {
+    const { peakC } = document.trace;
+    const band = { ...document.bands[0]!, name: 'last-stretch', toC: peakC };
+    const bare = { ...document, bands: [band] };
+    expect(phasesIn(bare, ['last stretch'], plot, time, height, 10).bands).toEqual([]);
+  });
+
   it('leave out a band that the plot does not reach', () => {
     const low = linearScale(0, 60, 300, 0);
     expect(phasesIn(document, names, plot, time, low, 10).bands).toEqual([]);
