@@ -110,6 +110,8 @@ const typed = {
   '@typescript-eslint/no-non-null-assertion': 'off',
   '@typescript-eslint/no-confusing-non-null-assertion': 'off',
   '@typescript-eslint/prefer-for-of': 'off',
+  // `x === null || !x.legs.some(…)` says more plainly what happens without an x.
+  '@typescript-eslint/prefer-optional-chain': 'off',
   // `figures['overDeltaC']`: the brackets say that the name may not be there.
   '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],
   // Spreading a string goes by code points, which is what the readers want.
@@ -140,6 +142,16 @@ export default defineConfig(
       'max-lines-per-function': [
         'error',
         { max: LONGEST_CORE_FUNCTION_LINES, skipBlankLines: true, skipComments: true },
+      ],
+    },
+  },
+  {
+    files: ['electron/**/*.ts'],
+    ignores: ['electron/messages.ts'],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        { name: 'electron', importNames: ['ipcMain'], message: 'Messages are for messages.ts.' },
       ],
     },
   },

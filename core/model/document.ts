@@ -94,7 +94,9 @@ export const zHeatWork = z.strictObject({
     bound: z.enum(['both-ways', 'at-least']),
   }),
   equivalentC: zCelsius.nullable(),
-  byCone: z.array(z.strictObject({ cone: zCone, dose: z.number(), marginC: zCelsiusDelta.nullable() })),
+  byCone: z.array(
+    z.strictObject({ cone: zCone, dose: z.number(), marginC: zCelsiusDelta.nullable() }),
+  ),
   target: z
     .strictObject({
       cone: zCone,

@@ -3,7 +3,13 @@ import { zCone, zConeType } from './cone.ts';
 import { zCelsiusDelta } from './scalars.ts';
 import { zSchedule } from './schedule.ts';
 
-export const CHANNEL_ROLES = ['temperature', 'setpoint', 'output', 'cold-junction', 'other'] as const;
+export const CHANNEL_ROLES = [
+  'temperature',
+  'setpoint',
+  'output',
+  'cold-junction',
+  'other',
+] as const;
 export const zChannelRole = z.enum(CHANNEL_ROLES);
 export type ChannelRole = z.infer<typeof zChannelRole>;
 
