@@ -1,41 +1,31 @@
-import type { FileToSave } from '../../electron/host/contract.ts';
-import type { Options } from '../../core/model/options.ts';
-import type { Schedule } from '../../core/model/schedule.ts';
-import type { TemperatureUnit } from '../../core/units.ts';
+import '../controls/controls.css';
+import '../cones/cones.css';
+import './told.css';
+import { AimPart } from './aim-part.tsx';
+import { CouplePart } from './couple-part.tsx';
+import { KilnPart } from './kiln-part.tsx';
+import { SchedulePart } from './schedule-part.tsx';
+import type { ToldPanelProps } from './told-props.ts';
+import { WitnessCones } from './witness-cones.tsx';
 
-/** A schedule that can be chosen without opening a file. */
-export interface OfferedSchedule {
-  /** Unique among those offered. */
-  readonly id: string;
-  readonly origin: 'recent' | 'sample';
-  readonly schedule: Schedule;
-}
-
-/** A schedule file that could not be used, as a Refusal says it. */
-export interface RefusedSchedule {
-  readonly fileName: string;
-  readonly message: string;
-  /** 1-based line of the file, where one line is to blame. */
-  readonly line: number | null;
-}
-
-export interface ToldPanelProps {
-  /** What has been told so far. */
-  readonly options: Options;
-  /** The unit that temperatures are shown and typed in. */
-  readonly unit: TemperatureUnit;
-  /** Everything told, with one change in it; called only with options that hold by `zOptions`. */
-  readonly onOptions: (next: Options) => void;
-  readonly offered: readonly OfferedSchedule[];
-  /** Lets the person choose a schedule file, and puts it into the options or refuses it. */
-  readonly onOpenSchedule: () => void;
-  readonly scheduleRefused: RefusedSchedule | null;
-  readonly onSaveSchedule: (file: FileToSave) => void;
-}
+export type { OfferedSchedule, RefusedSchedule, ToldPanelProps } from './told-props.ts';
 
 /** What the person tells about the firing: all of it optional, all of it changing the answer. */
-export const ToldPanel = (_props: ToldPanelProps) => (
-  <section id="told" aria-labelledby="told-title">
-    <h2 id="told-title">What you can tell</h2>
-  </section>
-);
+export const ToldPanel = (props: ToldPanelProps) => {
+  const { options, unit, onOptions } = props;
+  return (
+    <section id="told" aria-labelledby="told-title" className="panel told">
+      <h2 id="told-title">What you can tell</h2>
+      <p className="told-muted">
+        All of it may be left out, and all of it changes the answer at once.
+      </p>
+      <SchedulePart {...props} />
+      <div className="told-parts">
+        <AimPart options={options} onOptions={onOptions} />
+        <CouplePart options={options} unit={unit} onOptions={onOptions} />
+        <KilnPart options={options} onOptions={onOptions} />
+      </div>
+      <WitnessCones options={options} onOptions={onOptions} />
+    </section>
+  );
+};

@@ -1,0 +1,51 @@
+import type { AnalysisDocument } from '../../core/model/document.ts';
+import type { Options, ReadingDecisions } from '../../core/model/options.ts';
+import { delimiterName, unitName } from '../../core/wording/reading-ids.ts';
+import { sentence } from '../../core/wording/topic.ts';
+import type { ChoiceOf } from '../controls/choice.tsx';
+import { retold } from '../state/told.ts';
+
+/** What the person says of how the file is to be read, with one thing changed or taken back. */
+export const toldReading = (
+  options: Options,
+  change: { readonly [Key in keyof ReadingDecisions]?: ReadingDecisions[Key] | undefined },
+): Options => {
+  const said = Object.entries({ ...options.reading, ...change }).filter(
+    ([, value]) => value !== undefined,
+  );
+  const reading: ReadingDecisions = Object.fromEntries(said);
+  return retold(options, { reading: said.length === 0 ? undefined : reading });
+};
+
+export const UNIT_CHOICES: readonly ChoiceOf<NonNullable<ReadingDecisions['unit']>>[] = (
+  ['C', 'F', 'K', 'mV'] as const
+).map((value) => ({ value, label: sentence(unitName(value)) }));
+
+export const DAY_ORDER_CHOICES: readonly ChoiceOf<NonNullable<ReadingDecisions['dayOrder']>>[] = [
+  { value: 'day-first', label: 'day, month, year' },
+  { value: 'month-first', label: 'month, day, year' },
+  { value: 'year-first', label: 'year, month, day' },
+];
+
+export const DECIMAL_MARK_CHOICES: readonly ChoiceOf<'.' | ','>[] = [
+  { value: '.', label: 'a point' },
+  { value: ',', label: 'a comma' },
+];
+
+export const DELIMITER_CHOICES: readonly ChoiceOf<string>[] = [',', ';', '\t', '|', ' '].map(
+  (value) => ({ value, label: sentence(delimiterName(value)) }),
+);
+
+/** The columns that could hold the kiln's temperature: all that were met, by name. */
+export const columnChoices = ({
+  source,
+}: Pick<AnalysisDocument, 'source'>): readonly ChoiceOf<string>[] => {
+  const names = [...new Set(source.channels.map(({ name }) => name))];
+  return names.filter((name) => name !== '').map((name) => ({ value: name, label: name }));
+};
+
+/** What was decided on one matter, in the reader's own words; null where it never came up. */
+export const decided = (
+  { source }: Pick<AnalysisDocument, 'source'>,
+  what: string,
+): string | null => source.decisions.find((decision) => decision.what === what)?.choice ?? null;

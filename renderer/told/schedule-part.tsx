@@ -1,0 +1,94 @@
+import { useId, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { retold } from '../state/told.ts';
+import { FromCone } from './from-cone.tsx';
+import { OfferedSchedules } from './offered-schedules.tsx';
+import { ScheduleEditor } from './schedule-editor.tsx';
+import { meantCone } from './told-options.ts';
+import type { RefusedSchedule, ToldPanelProps } from './told-props.ts';
+import { useScheduleDraft } from './use-schedule-draft.ts';
+
+const Refused = ({ fileName, message, line }: RefusedSchedule) => (
+  <p className="told-refused" role="alert">
+    <span aria-hidden="true">▲ </span>
+    {`“${fileName}” cannot be used as a schedule${line === null ? '' : `: line ${line}`}. `}
+    {`${message.charAt(0).toUpperCase()}${message.slice(1)}${/[.!?]$/.test(message) ? '' : '.'}`}
+  </p>
+);
+
+/** The schedule: chosen, opened, typed, or made from a cone. */
+export const SchedulePart = (props: ToldPanelProps) => {
+  const { options, unit, onOptions, offered, onOpenSchedule, scheduleRefused } = props;
+  const id = useId();
+  const formId = useId();
+  const [isFromCone, setFromCone] = useState(false);
+  const { draft, change, settle } = useScheduleDraft(options.schedule, unit, (schedule) =>
+    onOptions(retold(options, { schedule })),
+  );
+  return (
+    <section aria-labelledby={id} className="told-part">
+      <h3 id={id}>Schedule</h3>
+      {draft === null ? (
+        <p className="told-muted">
+          None told. With the schedule that was meant, the curve is held against it leg by leg.
+        </p>
+      ) : null}
+      <div className="told-buttons">
+        <OfferedSchedules
+          offered={offered}
+          onChoose={({ schedule }) => {
+            change({ change: 'take', schedule });
+            settle();
+          }}
+        />
+        <Button className="button" onPress={onOpenSchedule}>
+          Open a file …
+        </Button>
+        <Button className="button" onPress={() => change({ change: 'begin', unit })}>
+          Type one
+        </Button>
+        <Button
+          className="button"
+          aria-expanded={isFromCone}
+          {...(isFromCone ? { 'aria-controls': formId } : {})}
+          onPress={() => setFromCone(!isFromCone)}
+        >
+          Make one from a cone
+        </Button>
+        {draft === null ? null : (
+          <Button
+            className="button-plain"
+            onPress={() => onOptions(retold(options, { schedule: undefined }))}
+          >
+            take the schedule away
+          </Button>
+        )}
+      </div>
+      {scheduleRefused === null ? null : <Refused {...scheduleRefused} />}
+      {isFromCone ? (
+        <div id={formId} role="group" aria-label="A schedule from a cone">
+          <FromCone
+            unit={unit}
+            cone={meantCone(options)}
+            coneType={options.coneType}
+            onSchedule={(schedule) => {
+              change({ change: 'take', schedule });
+              settle();
+              setFromCone(false);
+            }}
+          />
+        </div>
+      ) : null}
+      {draft === null ? null : (
+        <ScheduleEditor
+          draft={draft}
+          unit={unit}
+          told={options.schedule}
+          onChange={change}
+          onSettle={settle}
+          onSave={props.onSaveSchedule}
+        />
+      )}
+    </section>
+  );
+};
