@@ -17,9 +17,10 @@ describe('the tree', () => {
   });
 
   test('is read whole: every source file on the disk is in the graph', () => {
-    const onDisk = FOLDERS.flatMap(filesBelow).filter((file) => /\.(tsx?|js|mjs|cjs)$/.test(file));
+    const isCode = (file: string): boolean => /\.(tsx?|js|mjs|cjs)$/.test(file);
+    const onDisk = FOLDERS.flatMap(filesBelow).filter(isCode);
     expect(onDisk.length).toBeGreaterThan(0);
-    expect(graph.files).toEqual(onDisk.sort());
+    expect(graph.files.filter(isCode)).toEqual(onDisk.sort());
   });
 
   test('has every source file in a room', () => {
