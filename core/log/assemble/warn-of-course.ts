@@ -1,7 +1,8 @@
 import type { Account } from '../account.ts';
-import type { RawColumns } from '../columns/raw-columns.ts';
+import { stateOf, type RawColumns } from '../columns/raw-columns.ts';
 import { extentOf } from './gather.ts';
 
+const HALF_WRITTEN = stateOf('half-written');
 const MANY_REJECTED = 0.1;
 /** The main thermocouple stops early if it reads in less than this share of the rows' course. */
 const STOPS_BEFORE = 0.95;
@@ -36,6 +37,7 @@ export const warnOfCourse = (
   rejected: number,
   account: Account,
 ): void => {
+  if (columns.state[columns.length - 1] === HALF_WRITTEN) account.warn('half-written-end');
   if (rejected > MANY_REJECTED * columns.length) account.warn('many-rows-rejected');
   const last = kept[kept.length - 1] ?? 0;
   if (last < STOPS_BEFORE * (columns.length - 1) && goesOnAfter(columns, last)) {

@@ -1,6 +1,12 @@
 import type { Account } from '../account.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
-import { declaredDecimalMark, declaredDelimiter, makePreamble } from '../text/preamble.ts';
+import type { DecimalDecision } from '../text/decimal-mark.ts';
+import {
+  declaredDecimalMark,
+  declaredDelimiter,
+  makePreamble,
+  type Preamble,
+} from '../text/preamble.ts';
 import type { LineSample } from './sample-lines.ts';
 import { areLabelled, joinCommas } from './comma-joins.ts';
 import { findFixedWidth } from './fixed-width.ts';
@@ -37,6 +43,18 @@ const bestOf = (surveys: readonly Survey[]): { best: Survey | undefined; next: n
   return { best: ranked[0], next: ranked[1]?.score ?? 0 };
 };
 
+/** The decimal mark that the person or the file says, or null. */
+const settledMark = (decisions: ReadingDecisions, opening: Preamble): DecimalDecision | null => {
+  if (decisions.decimalMark !== undefined) {
+    return { mark: decisions.decimalMark, why: 'given', certainty: 1 };
+  }
+  const declared = declaredDecimalMark(opening);
+  return declared === null ? null : { mark: declared, why: 'declared', certainty: 0.98 };
+};
+
+/** Numbers that were put together again across a comma. */
+const TORN_COMMA: DecimalDecision = { mark: ',', why: 'rows-agree', certainty: 0.75 };
+
 /**
  * Finds what stands between the cells, and the decimal mark, by trying each dialect on the sampled
  * lines and taking the one in which most lines are rows of one shape. Null if none makes a table.
@@ -53,13 +71,13 @@ export const decideDialect = (
   );
   const wrapped = filled.filter(isWrappedLine).length;
   const isWrapped = filled.length > 0 && wrapped >= WRAPPED_SHARE * filled.length;
-  const mark = decisions.decimalMark ?? declaredDecimalMark(opening);
+  const mark = settledMark(decisions, opening);
   const isLabelled = areLabelled(filled);
   const surveyIn = (dialect: Dialect): Survey => surveyLines(texts, dialect, mark);
   const survey = (delimiter: string): Survey => {
     const plain = surveyIn({ ...plainDialect(delimiter, isWrapped), isLabelled });
     const joining = joinCommas(plain);
-    return joining === null ? plain : surveyLines(texts, joining, ',');
+    return joining === null ? plain : surveyLines(texts, joining, TORN_COMMA);
   };
   if (decisions.delimiter !== undefined) {
     const delimiter = decisions.delimiter === ' ' ? BLANKS : decisions.delimiter;

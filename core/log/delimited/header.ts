@@ -5,6 +5,8 @@ import { unitOfText } from '../text/unit-text.ts';
 
 /** Where a table stands in the head of the file. Indices count lines from 0. */
 export interface TablePlace {
+  /** Headers with rows below them: more than one if the file holds several tables. */
+  readonly tables: number;
   /** The header's lines from the top; empty if there is none. */
   readonly header: readonly number[];
   readonly firstRow: number;
@@ -84,7 +86,7 @@ const fitsAsRow = (line: SurveyedLine, survey: Survey): boolean =>
   line.classes.some((kind) => isNumberClass(kind) || isTimeClass(kind)) &&
   line.cells.length >= survey.width - 1;
 
-interface Found extends TablePlace {
+interface Found extends Omit<TablePlace, 'tables'> {
   readonly key: string;
   rows: number;
 }
@@ -119,7 +121,7 @@ export const placeTable = (survey: Survey, headLines: number): TablePlace | null
     }
   }
   const ranked = [...found.values()].sort((one, other) => other.rows - one.rows);
-  return ranked[0] ?? null;
+  return ranked[0] === undefined ? null : { ...ranked[0], tables: ranked.length };
 };
 
 /** The header when the person names its line: that line and the row of units that may follow. */
@@ -131,10 +133,10 @@ export const placeGivenHeader = (
   const after = header === null ? 0 : header + 1;
   const firstRow = survey.rows.find((index) => index >= after && index < headLines);
   if (firstRow === undefined) return null;
-  if (header === null) return { header: [], firstRow };
+  if (header === null) return { header: [], firstRow, tables: 1 };
   const below = survey.lines[after];
   const hasUnits = below !== undefined && after < firstRow && isUnits(below);
-  return { header: hasUnits ? [header, after] : [header], firstRow };
+  return { header: hasUnits ? [header, after] : [header], firstRow, tables: 1 };
 };
 
 /** Which of the header's lines is the row of units, or null. */

@@ -92,8 +92,12 @@ export const layOut = (
   });
   const headerLine = top === undefined ? null : lines.head[top]!.line;
   accountForHeader({ headerLine, sample }, isGiven, naming.isListedAbove, account);
-  if (naming.unitsRow !== null) {
-    account.decide('units-row', naming.unitsRow.join(' ').trim(), 'above-data', 0.95);
+  if (naming.unitsLine !== null) {
+    const { line } = lines.head[naming.unitsLine]!;
+    account.decide('units-row', String(line), 'above-data', 0.95);
+  }
+  if (place.tables > 1) {
+    account.decide('table', `line ${lines.head[start]!.line}`, 'most-rows', 0.8);
   }
   account.decide('decimal-mark', mark, survey.decimal.why, survey.decimal.certainty);
   return {

@@ -11,8 +11,9 @@ export interface ColumnNames {
   readonly names: readonly string[];
   readonly isNamed: boolean;
   readonly aliases: readonly (readonly string[])[];
-  /** The cells of the row of units, or null. */
+  /** The cells of the row of units, and its place among the lines; null without one. */
   readonly unitsRow: readonly string[] | null;
+  readonly unitsLine: number | null;
   readonly isListedAbove: boolean;
 }
 
@@ -83,6 +84,7 @@ export const nameColumns = (
       isNamed: listed !== null,
       aliases: [],
       unitsRow: null,
+      unitsLine: null,
       isListedAbove: listed !== null,
     };
   }
@@ -98,6 +100,7 @@ export const nameColumns = (
     isNamed: true,
     aliases,
     unitsRow: units === null ? null : cellsOf(units, survey, texts),
+    unitsLine: units,
     isListedAbove: false,
   };
 };

@@ -151,12 +151,9 @@ const columnsOf = (lines: readonly string[], dialect: Dialect): string[][] => {
 export const surveyLines = (
   texts: readonly string[],
   dialect: Dialect,
-  mark: DecimalMark | null,
+  settled: DecimalDecision | null,
 ): Survey => {
-  const decimal: DecimalDecision =
-    mark === null
-      ? decideDecimalMark(columnsOf(texts, dialect))
-      : { mark, why: 'given', certainty: 1 };
+  const decimal = settled ?? decideDecimalMark(columnsOf(texts, dialect));
   const lines = texts.map((text) => lookAt(text, dialect, decimal.mark));
   const { rows, width, leading } = rowsOfOneShape(lines, candidates(lines));
   const kinds = kindsOf(lines, rows, width);

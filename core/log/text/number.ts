@@ -37,8 +37,8 @@ const ungrouped = (
   let digits = text.slice(from, end);
   const groupMark = text.charCodeAt(end);
   const opposite = mark === DOT ? COMMA : DOT;
-  const isGrouped = groupMark === opposite || isNeutralGroupMark(groupMark);
-  if (!isGrouped) return { digits, end };
+  const isMark = groupMark === opposite || isNeutralGroupMark(groupMark);
+  if (!isMark || !isDigit(text.charCodeAt(end + 1))) return { digits, end };
   if (digits.length < 1 || digits.length > 3) return null;
   while (text.charCodeAt(end) === groupMark) {
     const next = digitsEnd(text, end + 1);

@@ -59,14 +59,18 @@ const PERCENT = /^(?:%\s?(?:rh|r\.h|rf|hr|ur|rv)?|percent|prozent|pct)$/;
 const isTimeUnitAfter = (text: string): boolean =>
   TIME_WORDS.has(text.trim()) || text.trim() === 'm';
 
-const withoutDegree = (word: string): string => {
-  const marked = [...word];
+/** Without the degree signs, or their remains, in front of a letter. */
+const withoutSigns = (text: string): string => {
+  const marked = [...text];
   while (marked.length > 1 && DEGREE.includes(marked[0]!)) marked.shift();
-  const bare = marked.join('').trim();
+  return marked.join('').trim();
+};
+
+const withoutDegree = (word: string): string => {
   const prefix = DEGREE_WORDS.find(
-    (degree) => bare.startsWith(degree) && bare.length > degree.length,
+    (degree) => word.startsWith(degree) && word.length > degree.length,
   );
-  return prefix === undefined ? bare : bare.slice(prefix.length).replace(/^[\s._]+/, '');
+  return prefix === undefined ? word : word.slice(prefix.length).replace(/^[\s._]+/, '');
 };
 
 /** Opened brackets and the like around a unit: `[°C]`, `(K)`, `"F"`. */
@@ -86,7 +90,8 @@ export const unitOfText = (text: string): PrintedUnit | null => {
   if (bare === 'oC' || bare === 'oF') return bare.charAt(1) as ChannelUnit;
   // Case matters for one pair only: mV is a unit, MV a controller's output.
   if (bare === 'MV') return null;
-  const word = fold(bare).replace(/^a(?=[°º])/, '');
+  // `Â` is what the sign's first byte shows as where UTF-8 was taken for Latin-1.
+  const word = fold(withoutSigns(bare.replace(/^Â(?=[°º])/, '')));
   if (PERCENT.test(word)) return 'percent';
   const slash = word.indexOf('/');
   if (slash > 0) {

@@ -4,8 +4,31 @@
  */
 
 const MONTH_STEMS: readonly (readonly string[])[] = [
-  ['jan', 'janv', 'ene', 'gen', 'jaen', 'januar', 'january', 'janvier', 'enero', 'gennaio'],
-  ['feb', 'fev', 'fevr', 'febr', 'februar', 'february', 'fevrier', 'febrero', 'febbraio'],
+  [
+    'jan',
+    'janv',
+    'ene',
+    'gen',
+    'jaen',
+    'januar',
+    'january',
+    'janvier',
+    'enero',
+    'gennaio',
+    'januari',
+  ],
+  [
+    'feb',
+    'fev',
+    'fevr',
+    'febr',
+    'februar',
+    'february',
+    'fevrier',
+    'febrero',
+    'febbraio',
+    'februari',
+  ],
   ['mar', 'mars', 'mrz', 'mrt', 'maer', 'maerz', 'marz', 'march', 'marzo', 'maart'],
   ['apr', 'avr', 'abr', 'april', 'avril', 'abril', 'aprile'],
   ['may', 'mai', 'mag', 'mei', 'mayo', 'maggio'],

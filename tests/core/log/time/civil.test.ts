@@ -1,0 +1,37 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import {
+  civilFromDays,
+  daysFromCivil,
+  daysInMonth,
+  isoInstant,
+} from '../../../../core/log/time/civil.ts';
+
+test('days and dates agree with the platform over 400 years', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: -70_000, max: 76_000 }), (days) => {
+      const date = new Date(days * 86_400_000);
+      const civil = civilFromDays(days);
+      expect(civil).toEqual({
+        year: date.getUTCFullYear(),
+        month: date.getUTCMonth() + 1,
+        day: date.getUTCDate(),
+      });
+      expect(daysFromCivil(civil.year, civil.month, civil.day)).toBe(days);
+    }),
+    { numRuns: 3000 },
+  );
+});
+
+test('months have their days, February by the Gregorian rule', () => {
+  expect([1, 4, 12, 13, 0].map((month) => daysInMonth(2023, month))).toEqual([31, 30, 31, 0, 0]);
+  expect([2023, 2024, 1900, 2000].map((year) => daysInMonth(year, 2))).toEqual([28, 29, 28, 29]);
+});
+
+test('instants are written as ISO 8601', () => {
+  expect(isoInstant(0, 0, 0)).toBe('1970-01-01T00:00:00Z');
+  expect(isoInstant(19_796, 23_400, null)).toBe('2024-03-14T06:30:00');
+  expect(isoInstant(19_796, 23_400.25, 60)).toBe('2024-03-14T06:30:00.25+01:00');
+  expect(isoInstant(19_796, 86_399.9999999, -570)).toBe('2024-03-15T00:00:00-09:30');
+  expect(isoInstant(19_796, -1, null)).toBe('2024-03-13T23:59:59');
+});
