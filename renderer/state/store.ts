@@ -14,6 +14,16 @@ import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
 /** The text sizes that are offered, in percent of the reader's own. */
 export const TEXT_STEPS = [80, 90, 100, 115, 130, 150, 175, 200] as const;
 
+/** A log to open; the worker works out the hash that the host did not. */
+export type LogToOpen = Omit<OpenedLog, 'sha256'> & { readonly sha256?: string };
+
+/** A schedule file that could not be used. */
+export interface ScheduleRefused {
+  readonly fileName: string;
+  readonly message: string;
+  readonly line: number | null;
+}
+
 export interface AppState {
   readonly firing: Firing;
   /** What the person told about the firing. */
@@ -22,14 +32,23 @@ export interface AppState {
   /** The finding that was chosen, by its place in the document. */
   readonly selected: number | null;
   readonly notice: Notice | null;
+  /** Whether the panel of what was told is open, and which dialog is. */
+  readonly isTelling: boolean;
+  readonly dialog: 'keys' | 'about' | null;
+  /** The schedule file that could not be used last, for the panel. */
+  readonly scheduleRefused: ScheduleRefused | null;
+  /** Whether single keys do things; some people's tools type them by accident (WCAG 2.1.4). */
+  readonly hasSingleKeys: boolean;
   /** What a screen reader is told next. */
   readonly announcement: string;
 
   /** Takes files in, by whichever way they came. */
   readonly take: (opened: Opened) => Promise<void>;
-  readonly openLog: (log: OpenedLog, schedule?: OpenedSchedule | null) => Promise<void>;
+  readonly openLog: (log: LogToOpen, schedule?: OpenedSchedule | null) => Promise<void>;
   readonly takeSchedule: (schedule: OpenedSchedule) => Promise<void>;
-  /** Changes what was told; the answer follows at once. */
+  /** Replaces all that was told; the answer follows at once. */
+  readonly setTold: (told: Options) => Promise<void>;
+  /** Changes a part of what was told. */
   readonly tell: (change: OptionsChange) => Promise<void>;
   readonly cancelReading: () => void;
   readonly closeFiring: () => void;
@@ -38,6 +57,9 @@ export interface AppState {
   readonly stepText: (steps: number) => void;
   readonly say: (announcement: string) => void;
   readonly notify: (notice: Notice | null) => void;
+  readonly showTelling: (isTelling: boolean) => void;
+  readonly showDialog: (dialog: AppState['dialog']) => void;
+  readonly setSingleKeys: (hasSingleKeys: boolean) => void;
 }
 
 export type AppStore = StoreApi<AppState>;
@@ -51,22 +73,27 @@ const withoutWork = (firing: Firing): SettledFiring => {
   return firing.kind === 'open' ? { ...firing, isWorking: false } : firing;
 };
 
-const logFile = ({ fileName, bytes, sha256 }: OpenedLog): LogFile => ({
+const logFile = ({ fileName, bytes, sha256 }: LogToOpen): LogFile => ({
   fileName,
-  sha256,
+  sha256: sha256 ?? null,
   blob: new Blob([bytes]),
 });
 
-type ScheduleRead = { readonly schedule: Schedule } | { readonly problem: string };
+type ScheduleRead = { readonly schedule: Schedule } | { readonly refused: ScheduleRefused };
 
 const scheduleFrom = ({ fileName, text }: OpenedSchedule): ScheduleRead => {
   try {
     return { schedule: readSchedule(text, fileName) };
   } catch (cause) {
     if (!(cause instanceof Refusal)) throw cause;
-    const where = cause.line === null ? '' : `, line ${cause.line}`;
-    return { problem: `The schedule “${fileName}” could not be used${where}: ${cause.message}.` };
+    const { message, line } = cause;
+    return { refused: { fileName, message, line } };
   }
+};
+
+const refusedText = ({ fileName, message, line }: ScheduleRefused): string => {
+  const where = line === null ? '' : `, line ${line}`;
+  return `The schedule “${fileName}” could not be used${where}: ${message}.`;
 };
 
 const problem = (text: string): Notice => ({ tone: 'problem', text });
@@ -147,12 +174,27 @@ export const createAppStore = (
       if (firing) set({ firing, selected, announcement: verdictText(firing) });
     };
 
+    /** A schedule file's schedule; null where it cannot be used, which is then said. */
+    const readGiven = (given: OpenedSchedule): Schedule | null => {
+      const chosen = scheduleFrom(given);
+      if ('schedule' in chosen) {
+        set({ scheduleRefused: null });
+        return chosen.schedule;
+      }
+      set({ scheduleRefused: chosen.refused, notice: problem(refusedText(chosen.refused)) });
+      return null;
+    };
+
     return {
       firing: { kind: 'empty' },
       told: {},
       preferences,
       selected: null,
       notice: null,
+      isTelling: false,
+      dialog: null,
+      scheduleRefused: null,
+      hasSingleKeys: true,
       announcement: '',
 
       take: async ({ logs, schedule, refused }) => {
@@ -171,29 +213,25 @@ export const createAppStore = (
         const waiting = firing.kind === 'empty' || firing.kind === 'refused';
         // A schedule that was chosen before there was a log is meant for this one.
         const kept = waiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
-        const chosen = given === null ? null : scheduleFrom(given);
-        if (chosen && 'problem' in chosen) set({ notice: problem(chosen.problem) });
-        const schedule = chosen && 'schedule' in chosen ? { schedule: chosen.schedule } : {};
-        set({ told: retold(kept, schedule) });
+        const chosen = given === null ? null : readGiven(given);
+        set({ told: retold(kept, chosen === null ? {} : { schedule: chosen }) });
         await read(logFile(log));
       },
 
       takeSchedule: async (given) => {
-        const chosen = scheduleFrom(given);
-        if ('problem' in chosen) {
-          set({ notice: problem(chosen.problem) });
-          return;
-        }
-        const { firing } = get();
-        const text = `Schedule “${chosen.schedule.name}” is ready. Now open the log of a firing.`;
-        if (firing.kind === 'empty') set({ notice: { tone: 'said', text } });
-        await get().tell({ schedule: chosen.schedule });
+        const schedule = readGiven(given);
+        if (schedule === null) return;
+        const text = `Schedule “${schedule.name}” is ready. Now open the log of a firing.`;
+        if (get().firing.kind === 'empty') set({ notice: { tone: 'said', text } });
+        await get().tell({ schedule });
       },
 
-      tell: async (change) => {
-        set({ told: retold(get().told, change) });
+      setTold: async (told) => {
+        set({ told });
         await revise();
       },
+
+      tell: (change) => get().setTold(retold(get().told, change)),
 
       cancelReading: () => {
         const { firing } = get();
@@ -228,6 +266,9 @@ export const createAppStore = (
 
       say: (announcement) => set({ announcement }),
       notify: (notice) => set({ notice }),
+      showTelling: (isTelling) => set({ isTelling }),
+      showDialog: (dialog) => set({ dialog }),
+      setSingleKeys: (hasSingleKeys) => set({ hasSingleKeys }),
     };
   });
 

@@ -12,8 +12,8 @@ import type {
 export interface WorkerLike {
   postMessage(message: AnalysisRequest): void;
   terminate(): void;
-  onmessage: ((event: { readonly data: WorkerMessage }) => void) | null;
-  onerror: ((event: { preventDefault(): void }) => void) | null;
+  onmessage: ((event: MessageEvent<WorkerMessage>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
 }
 
 /** How an analysis ended. `superseded`: a later question made this one pointless. */

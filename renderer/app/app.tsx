@@ -1,0 +1,113 @@
+import { useEffect } from 'react';
+import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import { useViewStore } from '../curve/use-view.ts';
+import { goTo } from '../sheet/go-to.ts';
+import { EmptyState } from '../sheet/empty-state.tsx';
+import { ReadingState } from '../sheet/reading-state.tsx';
+import { RefusedState } from '../sheet/refused-state.tsx';
+import { Sheet } from '../sheet/sheet.tsx';
+import { sampleSchedules } from '../samples/sample-schedules.ts';
+import type { Firing } from '../state/firing.ts';
+import { openFiring } from '../state/store.ts';
+import { useApp, useAppStore } from '../state/use-app.ts';
+import { useTextSize, useTheme } from '../theme/use-theme.ts';
+import { ToldPanel, type OfferedSchedule } from '../told/told-panel.tsx';
+import { Bar } from './bar.tsx';
+import { Dialogs } from './dialogs.tsx';
+import { DropAnywhere } from './drop.tsx';
+import { Announcer, NoticeBar } from './notice-bar.tsx';
+import { listenForKeys } from './shortcuts.ts';
+import { useActions } from './use-actions.ts';
+import './app.css';
+
+const Shown = ({ firing }: { readonly firing: Firing }) => {
+  switch (firing.kind) {
+    case 'empty':
+      return <EmptyState />;
+    case 'reading':
+      return <ReadingState firing={firing} />;
+    case 'refused':
+      return <RefusedState firing={firing} />;
+    case 'open':
+      return <Sheet firing={firing} />;
+  }
+};
+
+/** The schedules of the samples, read once. */
+const OFFERED: readonly OfferedSchedule[] = sampleSchedules.map(({ fileName, text }) => ({
+  id: fileName,
+  origin: 'sample',
+  schedule: readSchedule(text, fileName),
+}));
+
+const Telling = () => {
+  const actions = useActions();
+  const told = useApp((state) => state.told);
+  const unit = useApp((state) => state.preferences.unit);
+  const scheduleRefused = useApp((state) => state.scheduleRefused);
+  const { setTold, showTelling } = useAppStore().getState();
+  return (
+    <aside className="telling" id="telling" aria-label="What you can tell">
+      <button type="button" className="button telling-close" onClick={() => showTelling(false)}>
+        Close
+      </button>
+      <ToldPanel
+        options={told}
+        unit={unit}
+        onOptions={(next) => void setTold(next)}
+        offered={OFFERED}
+        onOpenSchedule={actions.openSchedule}
+        scheduleRefused={scheduleRefused}
+        onSaveSchedule={actions.save}
+      />
+    </aside>
+  );
+};
+
+const useKeys = (): void => {
+  const store = useAppStore();
+  const actions = useActions();
+  const view = useViewStore();
+  useEffect(
+    () =>
+      listenForKeys(store, (state) => ({
+        ...{ state, actions, view },
+        choose: (finding) => {
+          const { words } = openFiring(state) ?? {};
+          state.select(finding);
+          if (finding !== null) goTo(`finding-${words?.findings[finding]?.letter ?? ''}`);
+        },
+        focusCurve: () => goTo('crosshair'),
+      })),
+    [store, actions, view],
+  );
+};
+
+/** The window: a bar, what can be told, and the sheet. */
+export const App = () => {
+  const firing = useApp((state) => state.firing);
+  const isTelling = useApp((state) => state.isTelling);
+  const { theme, textPercent } = useApp((state) => state.preferences);
+  useTheme(theme);
+  useTextSize(textPercent);
+  useKeys();
+  useEffect(() => {
+    const name = firing.kind === 'empty' ? null : firing.log.fileName;
+    document.title = name === null ? 'Afterfire' : `${name} – Afterfire`;
+  }, [firing]);
+  return (
+    <>
+      <Bar />
+      <NoticeBar />
+      <div className={`room${isTelling ? ' room-telling' : ''}`}>
+        {isTelling ? <Telling /> : null}
+        <main className="sheet-room">
+          <Shown firing={firing} />
+        </main>
+      </div>
+      <Announcer />
+      <Dialogs />
+      <DropAnywhere />
+    </>
+  );
+};

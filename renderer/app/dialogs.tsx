@@ -1,0 +1,106 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import { CURVE_KEYS } from '../curve/keys.ts';
+import { useApp, useAppStore } from '../state/use-app.ts';
+import { SHORTCUTS } from './shortcuts.ts';
+import './dialogs.css';
+
+interface SheetDialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A dialog of the browser's own: it keeps the focus, and Escape closes it. */
+const SheetDialog = ({ title, onClose, children }: SheetDialogProps) => {
+  const ref = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    ref.current?.showModal();
+  }, []);
+  return (
+    <dialog ref={ref} className="dialog" aria-labelledby="dialog-title" onClose={onClose}>
+      <h2 id="dialog-title">{title}</h2>
+      {children}
+      <form method="dialog">
+        <button type="submit" className="button">
+          Close
+        </button>
+      </form>
+    </dialog>
+  );
+};
+
+interface KeyListProps {
+  readonly title: string;
+  readonly keys: readonly { readonly shown: string; readonly does: string }[];
+}
+
+const KeyList = ({ title, keys }: KeyListProps) => (
+  <section>
+    <h3>{title}</h3>
+    <dl className="key-list">
+      {keys.map(({ shown, does }) => (
+        <div key={shown}>
+          <dt>
+            <kbd>{shown}</kbd>
+          </dt>
+          <dd>{does}</dd>
+        </div>
+      ))}
+    </dl>
+  </section>
+);
+
+const SingleKeysSwitch = () => {
+  const hasSingleKeys = useApp((state) => state.hasSingleKeys);
+  const { setSingleKeys } = useAppStore().getState();
+  return (
+    <label className="switch">
+      <input
+        type="checkbox"
+        checked={hasSingleKeys}
+        onChange={({ target }) => setSingleKeys(target.checked)}
+      />
+      Single keys do things (off where speech or a switch types them by accident)
+    </label>
+  );
+};
+
+const KeysDialog = ({ onClose }: { readonly onClose: () => void }) => (
+  <SheetDialog title="Keys" onClose={onClose}>
+    <div className="key-columns">
+      <KeyList title="Anywhere" keys={SHORTCUTS} />
+      <div>
+        <KeyList title="On the curve" keys={CURVE_KEYS} />
+        <h3>With the pointer</h3>
+        <p>
+          Turn the wheel to look closer, drag across a stretch to bring it up, drag with Shift to
+          move along, double-click for the whole firing. On a touch screen, pinch.
+        </p>
+      </div>
+    </div>
+    <SingleKeysSwitch />
+  </SheetDialog>
+);
+
+const AboutDialog = ({ onClose }: { readonly onClose: () => void }) => (
+  <SheetDialog title="About Afterfire" onClose={onClose}>
+    <p>
+      Afterfire reads the temperature log of a firing after it is over and says what the kiln did,
+      how much heat-work the ware got, what went wrong and what to change.
+    </p>
+    <p>Everything is worked out on this computer. No log and no answer leaves it.</p>
+    <p className="caution">
+      A reading of a log is advice, not protection: it replaces neither witness cones nor an
+      over-temperature cut-out. Local codes and licensed practice decide.
+    </p>
+  </SheetDialog>
+);
+
+/** Whichever dialog is open. */
+export const Dialogs = () => {
+  const dialog = useApp((state) => state.dialog);
+  const { showDialog } = useAppStore().getState();
+  const onClose = (): void => showDialog(null);
+  if (dialog === 'keys') return <KeysDialog onClose={onClose} />;
+  return dialog === 'about' ? <AboutDialog onClose={onClose} /> : null;
+};

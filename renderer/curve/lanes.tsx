@@ -1,0 +1,39 @@
+import { useEffect, useLayoutEffect, useRef } from 'react';
+import type { Painting } from './paint.ts';
+import { createPlot, type LaneName, type Measures, type Plot } from './plots.ts';
+
+interface LanePictureProps {
+  readonly lane: LaneName;
+  /** The words in the lane's corner; none for the curve itself. */
+  readonly name: string;
+  readonly painting: Painting;
+  readonly measures: Measures;
+  readonly onPlot?: (plot: Plot) => void;
+}
+
+/** One canvas on the clock: the curve, or a lane under it. */
+export const LanePicture = ({ lane, name, painting, measures, onPlot }: LanePictureProps) => {
+  const target = useRef<HTMLDivElement>(null);
+  const plot = useRef<Plot | null>(null);
+  useEffect(
+    () => () => {
+      plot.current?.destroy();
+      plot.current = null;
+    },
+    [],
+  );
+  useLayoutEffect(() => {
+    if (!target.current) return;
+    plot.current ??= createPlot(lane, target.current);
+    plot.current.draw(painting, measures);
+    onPlot?.(plot.current);
+  });
+  return (
+    <div className={`lane lane-${lane}`} style={{ height: measures.height }}>
+      <div ref={target} className="lane-canvas" />
+      <span className="lane-name" style={{ left: lane === 'curve' ? 0 : measures.left + 6 }}>
+        {name}
+      </span>
+    </div>
+  );
+};

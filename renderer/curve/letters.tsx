@@ -1,0 +1,39 @@
+import { SeverityShape } from '../evidence/severity-shape.tsx';
+import type { FindingWords } from '../../core/wording/findings.ts';
+import type { LetterMark } from './marks.ts';
+
+interface LettersProps {
+  readonly marks: readonly LetterMark[];
+  readonly findings: readonly FindingWords[];
+  readonly left: number;
+  readonly selected: number | null;
+  readonly onSelect: (index: number) => void;
+}
+
+/** The findings' letters on the curve: each a button that chooses its note. */
+export const Letters = ({ marks, findings, left, selected, onSelect }: LettersProps) => (
+  <div className="letters" style={{ left }}>
+    {marks.map(({ index, letter, severity, x, y, footY }) => {
+      const words = findings[index];
+      const isDim = selected !== null && selected !== index;
+      return (
+        <div key={letter} className={`letter${isDim ? ' letter-dim' : ''}`}>
+          <span
+            className="letter-stem"
+            style={{ left: x, top: Math.min(y, footY), height: Math.abs(footY - y) }}
+          />
+          <button
+            type="button"
+            className="letter-mark"
+            style={{ left: x, top: y }}
+            aria-pressed={selected === index}
+            aria-label={`${letter}, ${words?.severityWord ?? ''}: ${words?.title.text ?? ''}`}
+            onClick={() => onSelect(index)}
+          >
+            <SeverityShape severity={severity} letter={letter} />
+          </button>
+        </div>
+      );
+    })}
+  </div>
+);

@@ -1,0 +1,57 @@
+import './no-code-from-text.ts';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { createActions } from './app/actions.ts';
+import { App } from './app/app.tsx';
+import { ActionsContext } from './app/use-actions.ts';
+import { createViewStore } from './curve/view-store.ts';
+import { ViewContext } from './curve/use-view.ts';
+import { connectHost } from './host/host.ts';
+import { createAppStore } from './state/store.ts';
+import { AppContext } from './state/use-app.ts';
+import { createAnalyst } from './worker/analyst.ts';
+import './theme/base.css';
+
+const spawn = (): Worker =>
+  new Worker(new URL('./worker/analysis.worker.ts', import.meta.url), { type: 'module' });
+
+const start = async (): Promise<void> => {
+  const host = await connectHost();
+  const { opened, preferences } = await host.initial();
+  const store = createAppStore(createAnalyst(spawn), preferences, (kept) => {
+    // Lost preferences are no reason to stop anyone: a host that is gone says so by itself.
+    host.keepPreferences(kept).catch(() => undefined);
+  });
+  const view = createViewStore({
+    nextFrame: (callback) => requestAnimationFrame(callback),
+    isWanted: () => !matchMedia('(prefers-reduced-motion: reduce)').matches,
+  });
+  const actions = createActions(host, store, view);
+  const { take, notify } = store.getState();
+  host.onFilesOpened((files) => void take(files));
+  host.onMenuCommand(actions.obey);
+  host.onGone(() => {
+    const text = 'Afterfire has been ended where it was started. What is open here stays usable.';
+    notify({ tone: 'problem', text });
+  });
+  const root = document.getElementById('root');
+  if (!root) throw new Error('the page has no root');
+  createRoot(root).render(
+    <StrictMode>
+      <AppContext value={store}>
+        <ViewContext value={view}>
+          <ActionsContext value={actions}>
+            <App />
+          </ActionsContext>
+        </ViewContext>
+      </AppContext>
+    </StrictMode>,
+  );
+  await take(opened);
+};
+
+start().catch((cause: unknown) => {
+  console.error(cause);
+  document.body.textContent =
+    'Afterfire could not reach the program that serves this page. Start it again, and open the page anew.';
+});

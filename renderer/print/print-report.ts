@@ -1,0 +1,34 @@
+import type { AnalysisDocument } from '../../core/model/document.ts';
+import { htmlReport } from '../../core/report/html-report.ts';
+import type { TemperatureUnit } from '../../core/units.ts';
+
+/**
+ * The report's style for a shadow tree: its page becomes the tree's host. The page's policy forbids
+ * style in markup; a constructed sheet is no markup.
+ */
+export const hostStyle = (style: string): string =>
+  style.replace(/:root\b/g, ':host').replace(/(^|[\s,{}])(html|body)(?=\s*\{)/g, '$1:host');
+
+/**
+ * Prints the report and not the window: what comes out of the printer is what would be saved. It
+ * stands on the page only while the print dialog is open.
+ */
+export const printReport = (document_: AnalysisDocument, unit: TemperatureUnit): void => {
+  const page = new DOMParser().parseFromString(htmlReport(document_, unit), 'text/html');
+  const holder = document.createElement('div');
+  holder.className = 'print-only';
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(hostStyle(page.querySelector('style')?.textContent ?? ''));
+  const tree = holder.attachShadow({ mode: 'open' });
+  tree.adoptedStyleSheets = [sheet];
+  tree.append(...Array.from(page.body.childNodes, (node) => document.importNode(node, true)));
+  document.body.append(holder);
+  const title = document.title;
+  document.title = page.title;
+  const tidy = (): void => {
+    holder.remove();
+    document.title = title;
+  };
+  window.addEventListener('afterprint', tidy, { once: true });
+  window.print();
+};

@@ -1,0 +1,46 @@
+import type { MouseEvent } from 'react';
+import type { OpenFiring } from '../state/firing.ts';
+
+/** Below this the alignment is told as uncertain, as the wording does. */
+const SURE_OF_LEGS = 0.8;
+
+interface GuessesProps {
+  readonly firing: OpenFiring;
+  readonly onSection: (id: string) => void;
+}
+
+/** Low certainty: what was guessed, and where it is put right. Nothing where all is sure. */
+export const Guesses = ({ firing, onSection }: GuessesProps) => {
+  const { document, words } = firing;
+  const guesses = words.reading.decisions.filter(({ isGuess }) => isGuess);
+  const confidence = document.alignment?.confidence ?? 1;
+  const isUnsureOfLegs = confidence < SURE_OF_LEGS && words.legs.note !== null;
+  if (guesses.length === 0 && !isUnsureOfLegs) return null;
+  const go = (event: MouseEvent, id: string): void => {
+    event.preventDefault();
+    onSection(id);
+  };
+  return (
+    <section className="guesses" aria-labelledby="guesses-title">
+      <h2 id="guesses-title">What is not certain here</h2>
+      <ul>
+        {guesses.map(({ said }) => (
+          <li key={said}>
+            A guess: {said}{' '}
+            <a href="#reading" onClick={(event) => go(event, 'reading')}>
+              Put it right
+            </a>
+          </li>
+        ))}
+        {isUnsureOfLegs ? (
+          <li>
+            {words.legs.note}{' '}
+            <a href="#legs" onClick={(event) => go(event, 'legs')}>
+              See the legs
+            </a>
+          </li>
+        ) : null}
+      </ul>
+    </section>
+  );
+};

@@ -1,0 +1,39 @@
+import { useAppStore } from '../state/use-app.ts';
+import type { ReadingFiring } from '../state/firing.ts';
+import { STAGES, type Stage } from '../worker/protocol.ts';
+
+const STAGE_WORDS: Readonly<Record<Stage, string>> = {
+  fetching: 'Taking the file in',
+  reading: 'Reading its rows',
+  repairing: 'Putting the record in order',
+  judging: 'Laying the schedule on it and judging',
+};
+
+const sizeText = (bytes: number): string =>
+  bytes < 1e6 ? `${Math.max(1, Math.round(bytes / 1e3))} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+
+/** A log is being read: what is done now, and a way to stop. */
+export const ReadingState = ({ firing }: { readonly firing: ReadingFiring }) => {
+  const { cancelReading } = useAppStore().getState();
+  const { log, stage } = firing;
+  const done = STAGES.indexOf(stage);
+  return (
+    <div className="state" aria-busy="true">
+      <h1>Reading {log.fileName}</h1>
+      <p className="muted">
+        {sizeText(log.blob.size)}. {STAGE_WORDS[stage]}: step {done + 1} of {STAGES.length}.
+      </p>
+      <progress
+        className="progress"
+        value={done + 0.5}
+        max={STAGES.length}
+        aria-label="Progress of the reading"
+      />
+      <p>
+        <button type="button" className="button" onClick={cancelReading}>
+          Stop
+        </button>
+      </p>
+    </div>
+  );
+};

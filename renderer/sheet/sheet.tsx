@@ -1,0 +1,148 @@
+import { useCallback, useEffect, useRef } from 'react';
+import type { Span } from '../../core/model/scalars.ts';
+import type { EvidenceLink } from '../../core/wording/verdict.ts';
+import { ConesPanel } from '../cones/cones-panel.tsx';
+import { Curve } from '../curve/curve.tsx';
+import { ReadoutMargin } from '../curve/readout-margin.tsx';
+import { useView, useViewStore } from '../curve/use-view.ts';
+import { isWhole } from '../curve/view.ts';
+import { Notes } from '../evidence/notes.tsx';
+import { LegsPanel } from '../legs/legs-panel.tsx';
+import { ReadingPanel } from '../reading/reading-panel.tsx';
+import type { OpenFiring } from '../state/firing.ts';
+import { useApp, useAppStore } from '../state/use-app.ts';
+import { useTheme } from '../theme/use-theme.ts';
+import { Verdict } from '../verdict/verdict.tsx';
+import { Guesses } from './guesses.tsx';
+import { goTo } from './go-to.ts';
+import './sheet.css';
+
+const ResetZoom = () => {
+  const isAll = useView(({ limits, view }) => isWhole(limits, view));
+  const store = useViewStore();
+  return isAll ? null : (
+    <button type="button" className="button small" onClick={() => store.getState().showWhole()}>
+      Show the whole firing
+    </button>
+  );
+};
+
+/** Brings what is chosen into view on the curve, and the whole back when nothing is. */
+const useChosenInView = (firing: OpenFiring, selected: number | null): void => {
+  const view = useViewStore();
+  const last = useRef<number | null>(null);
+  const evidence =
+    selected === null ? null : (firing.document.findings[selected]?.evidence ?? null);
+  useEffect(() => {
+    if (selected === last.current) return;
+    last.current = selected;
+    if (evidence && evidence.length > 0) view.getState().show(evidence);
+    else view.getState().showWhole();
+  }, [selected, evidence, view]);
+};
+
+const Head = ({ firing }: { readonly firing: OpenFiring }) => {
+  const { title, facts } = firing.words.firing;
+  return (
+    <div className="sheet-head">
+      <h1>{title}</h1>
+      <p className="muted small">{facts.join(' · ')}</p>
+      {firing.isWorking ? (
+        <p className="working small">
+          <span aria-hidden="true">… </span>Working in what you told
+        </p>
+      ) : null}
+    </div>
+  );
+};
+
+const NoSchedule = ({ firing }: { readonly firing: OpenFiring }) => {
+  const { showTelling } = useAppStore().getState();
+  if (firing.document.schedule !== null) return null;
+  return (
+    <p className="no-schedule small">
+      No schedule to hold the curve against.{' '}
+      <button type="button" className="button" onClick={() => showTelling(true)}>
+        Choose, open or type one
+      </button>
+    </p>
+  );
+};
+
+const Cautions = ({ cautions }: { readonly cautions: readonly string[] }) => (
+  <section id="cautions" className="panel" aria-labelledby="cautions-title">
+    <h2 id="cautions-title" tabIndex={-1}>
+      Cautions
+    </h2>
+    <ul>
+      {cautions.map((caution) => (
+        <li key={caution}>{caution}</li>
+      ))}
+    </ul>
+  </section>
+);
+
+/** One firing: verdict, curve, evidence, and everything behind them. */
+export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
+  const store = useAppStore();
+  const view = useViewStore();
+  const selected = useApp((state) => state.selected);
+  const told = useApp((state) => state.told);
+  const { theme, textPercent } = useApp((state) => state.preferences);
+  const shownTheme = useTheme(theme);
+  const { select, setTold } = store.getState();
+  const { document, words } = firing;
+  const { unit } = words;
+  useChosenInView(firing, selected);
+
+  const onSelect = useCallback(
+    (index: number | null): void => {
+      select(index);
+      if (index !== null) goTo(`finding-${words.findings[index]?.letter ?? ''}`);
+    },
+    [select, words],
+  );
+  const onEvidence = (evidence: EvidenceLink): void => {
+    if (evidence.to === 'finding') onSelect(evidence.index);
+    else goTo(evidence.section);
+  };
+  const onShowStretch = (span: Span): void => {
+    view.getState().show([span]);
+    goTo('curve');
+  };
+
+  return (
+    <div className="sheet" aria-busy={firing.isWorking}>
+      <Head firing={firing} />
+      <Verdict words={words} onEvidence={onEvidence} />
+      <Guesses firing={firing} onSection={goTo} />
+      <div className="sheet-columns">
+        <section className="curve-column" id="curve" aria-labelledby="curve-title" tabIndex={-1}>
+          <div className="curve-head">
+            <h2 id="curve-title" className="unseen">
+              The curve
+            </h2>
+            <ReadoutMargin firing={firing} />
+            <ResetZoom />
+          </div>
+          <Curve {...{ firing, textPercent, selected, onSelect }} theme={shownTheme} />
+          <p className="muted small legend">
+            {document.alignment === null
+              ? 'Solid: the kiln. Below: its slope and its legs.'
+              : 'Solid: the kiln. Dashed: the plan. Filled: where the kiln was notably hotter or cooler. Below: the difference, the slope, and the legs, planned above driven.'}
+          </p>
+          <NoSchedule firing={firing} />
+        </section>
+        <Notes words={words} selected={selected} onSelect={onSelect} />
+      </div>
+      <ConesPanel {...{ document, words, unit, onShowStretch }} />
+      <LegsPanel {...{ document, words, unit, onShowStretch }} />
+      <ReadingPanel
+        {...{ document, words, unit }}
+        options={told}
+        onOptions={(next) => void setTold(next)}
+      />
+      <Cautions cautions={words.cautions} />
+    </div>
+  );
+};

@@ -1,0 +1,28 @@
+import { useEffect, useSyncExternalStore } from 'react';
+import type { Preferences } from '../host/host.ts';
+
+const darkWanted = (): MediaQueryList => window.matchMedia('(prefers-color-scheme: dark)');
+
+const watch = (onChange: () => void): (() => void) => {
+  const query = darkWanted();
+  query.addEventListener('change', onChange);
+  return () => query.removeEventListener('change', onChange);
+};
+
+/** The theme that is on the screen; `system` follows the system's own, also while the page is open. */
+export const useTheme = (theme: Preferences['theme']): 'light' | 'dark' => {
+  const isSystemDark = useSyncExternalStore(watch, () => darkWanted().matches);
+  useEffect(() => {
+    if (theme === 'system') delete document.documentElement.dataset['theme'];
+    else document.documentElement.dataset['theme'] = theme;
+  }, [theme]);
+  if (theme !== 'system') return theme;
+  return isSystemDark ? 'dark' : 'light';
+};
+
+/** Sets the size from which every other one is reckoned, upon what the reader's browser has. */
+export const useTextSize = (textPercent: number): void => {
+  useEffect(() => {
+    document.documentElement.style.fontSize = `${textPercent}%`;
+  }, [textPercent]);
+};
