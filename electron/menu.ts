@@ -98,7 +98,7 @@ const helpMenu = ({ platform }: MenuState, entry: Entry): Item => ({
   label: '&Help',
   submenu: [
     entry('&Keys', 'show-keys', 'F1'),
-    ...(platform === 'darwin' ? [] : [LINE, { role: 'about' } as const]),
+    ...(platform === 'darwin' ? [] : [LINE, entry('&About Afterfire', 'show-about')]),
   ],
 });
 

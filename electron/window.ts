@@ -1,17 +1,18 @@
 import { app, BrowserWindow, dialog, nativeTheme, screen } from 'electron';
 import { join } from 'node:path';
 import { PAGE_ADDRESS } from './app-page.ts';
-import { fitPlace, keptPlace, SMALLEST } from './host/window-place.ts';
+import { fitPlace, keptPlace, SMALLEST, type Rectangle } from './host/window-place.ts';
 
 const PRELOAD = join(import.meta.dirname, 'preload.cjs');
 
 /** What stands in the window until the page is drawn: the page's own paper. */
 const paper = (): string => (nativeTheme.shouldUseDarkColors ? '#1b1a17' : '#fdfcf9');
 
-const displays = () => {
+/** The free areas of all displays, the main one first. */
+const displays = (): readonly [Rectangle, ...Rectangle[]] => {
   const main = screen.getPrimaryDisplay();
   const others = screen.getAllDisplays().filter(({ id }) => id !== main.id);
-  return [main, ...others].map(({ workArea }) => workArea);
+  return [main.workArea, ...others.map(({ workArea }) => workArea)];
 };
 
 /** A page that fell over is offered again; nothing is lost but what was open in it. */

@@ -21,7 +21,7 @@ export interface WindowPlace {
 /** The smallest window that the sheet is drawn for. */
 export const SMALLEST = { width: 900, height: 600 } as const;
 
-const FIRST: WindowPlace = { width: 1280, height: 860, isMaximized: false };
+const FIRST = { width: 1280, height: 860 } as const;
 
 /** So much of the window must be on a display for it to be found and moved (chosen). */
 const VISIBLE_PX = 100;
@@ -45,24 +45,31 @@ const showsOn = (place: Rectangle, display: Rectangle): boolean =>
   // The title bar, by which a window is moved, must not be above the display.
   place.y >= display.y;
 
+const between = (wanted: number, least: number, most: number): number =>
+  Math.min(Math.max(wanted, least), most);
+
+const sizeOn = ({ width, height }: Pick<Rectangle, 'width' | 'height'>, display: Rectangle) => ({
+  width: between(width, SMALLEST.width, display.width),
+  height: between(height, SMALLEST.height, display.height),
+});
+
 /**
  * Fits the kept place to the displays that are there now: one that has been unplugged takes the
  * place with it, and no window is larger than its display or smaller than the sheet needs.
  *
  * @param displays the free areas of all displays, the main one first
  */
-export const fitPlace = (kept: KeptPlace | null, displays: readonly Rectangle[]): WindowPlace => {
-  const [main] = displays;
-  const home = kept === null ? undefined : displays.find((display) => showsOn(kept, display));
-  const room = home ?? main ?? FIRST;
-  const size = (wanted: number, least: number, most: number) =>
-    Math.min(Math.max(wanted, least), most);
-  const fitted = {
-    width: size(kept?.width ?? FIRST.width, SMALLEST.width, room.width),
-    height: size(kept?.height ?? FIRST.height, SMALLEST.height, room.height),
-    isMaximized: kept?.isMaximized ?? false,
-  };
-  return kept === null || home === undefined ? fitted : { ...fitted, x: kept.x, y: kept.y };
+export const fitPlace = (
+  kept: KeptPlace | null,
+  [main, ...others]: readonly [Rectangle, ...Rectangle[]],
+): WindowPlace => {
+  if (kept === null) return { ...sizeOn(FIRST, main), isMaximized: false };
+  const { isMaximized } = kept;
+  for (const display of [main, ...others]) {
+    const place = { x: kept.x, y: kept.y, ...sizeOn(kept, display) };
+    if (showsOn(place, display)) return { ...place, isMaximized };
+  }
+  return { ...sizeOn(kept, main), isMaximized };
 };
 
 /** The place that the window last had. */

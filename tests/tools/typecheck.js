@@ -5,7 +5,7 @@
 import { spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 
-const ROOMS = ['core', 'electron/host', 'cli', 'tests'];
+const ROOMS = ['core', 'electron/host', 'electron', 'cli', 'renderer', 'tests'];
 const compiler = createRequire(import.meta.url).resolve('typescript/bin/tsc');
 
 const check = (room) =>

@@ -38,7 +38,7 @@ export const admit = (request: IncomingMessage, invited: Invited): Admission => 
   if (!METHODS.includes(method)) return { refused: 405 };
   if (headers.host !== invited.host) return { refused: 403 };
   if (!isFromOurPage(request, invited)) return { refused: 403 };
-  const [, token, address] = /^\/([^/?#]*)\/([^?#]*)$/.exec(url) ?? [];
+  const [, token, address] = /^\/([^/?#]*)\/([^?#]*)(?:\?.*)?$/.exec(url) ?? [];
   if (token === undefined || address === undefined) return { refused: 404 };
   return sameToken(token, invited.token) ? { address } : { refused: 404 };
 };
