@@ -8,6 +8,7 @@ import { toldOptions } from './options.ts';
 import { outNames } from './out-files.ts';
 import { runJobs } from './pool.ts';
 import { progressOn } from './progress.ts';
+import type { StartWorker } from './workers.ts';
 
 /** One plain line that names the input, the line to blame and the reason. */
 const errorLine = (of: string, { message, line }: JobError): string => {
@@ -73,7 +74,7 @@ const delivery = (asked: Asked, io: Io) => {
 export const main = async (
   args: readonly string[],
   io: Io,
-  workerUrl: URL,
+  startWorker: StartWorker,
 ): Promise<ExitStatus> => {
   const parsed = parseCommand(args);
   if ('print' in parsed) {
@@ -92,7 +93,7 @@ export const main = async (
   let status: ExitStatus = 0;
   await runJobs(
     jobs,
-    workerUrl,
+    startWorker,
     async (result, index) => {
       progress.hide();
       if (!(await deliver(result, index))) status = 1;

@@ -13,6 +13,10 @@ const BEGINNINGS: Readonly<Record<Format, RegExp>> = {
 };
 const BEGINNING_BYTES = 1024;
 
+const NOTHING_THERE = new Set(['ENOENT', 'ENOTDIR']);
+/** More files of one name than this in one folder are somebody's trouble, not ours to solve. */
+const MOST_SUFFIXES = 10_000;
+
 const beginningOf = async (path: string): Promise<string | null> => {
   try {
     const file = await open(path);
@@ -23,7 +27,9 @@ const beginningOf = async (path: string): Promise<string | null> => {
       await file.close();
     }
   } catch (cause) {
-    return systemCode(cause) === 'ENOENT' ? null : 'something that may not be read';
+    // Nothing is there yet; whether anything can be written there will be seen then.
+    const isNothing = NOTHING_THERE.has(systemCode(cause) ?? '');
+    return isNothing ? null : 'something that may not be read';
   }
 };
 
@@ -43,7 +49,7 @@ export const outNames = (folder: string, format: Format, inputs: readonly string
     for (let number = 1; ; number += 1) {
       const suffix = number === 1 ? '' : `-${number}`;
       const path = resolve(join(folder, `${name}${suffix}${EXTENSIONS[format]}`));
-      if (!(await isFree(path))) continue;
+      if (number < MOST_SUFFIXES && !(await isFree(path))) continue;
       kept.add(path);
       return path;
     }

@@ -1,7 +1,8 @@
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { Job, JobResult } from './job.ts';
 import { runJob } from './run-job.ts';
+import type { StartWorker } from './workers.ts';
 
 /** Called for each log in the order in which the logs were given. */
 export type Deliver = (result: JobResult, index: number) => Promise<void>;
@@ -12,10 +13,6 @@ const FAILED: JobResult = {
     message: 'working on this log took more memory than there is, or stopped the program',
   },
 };
-
-/** From source, workers need the loader that reads TypeScript; built, they need nothing. */
-const workerAt = (url: URL): Worker =>
-  new Worker(url, { execArgv: url.pathname.endsWith('.ts') ? ['--import', 'tsx'] : [] });
 
 /** Runs one job in a worker; a worker that dies is a failed job, and is told apart by `alive`. */
 const inWorker = (worker: Worker, job: Job): Promise<{ result: JobResult; alive: boolean }> =>
@@ -58,7 +55,7 @@ const inOrder = (deliver: Deliver) => {
  */
 export const runJobs = async (
   jobs: readonly Job[],
-  workerUrl: URL,
+  startWorker: StartWorker,
   deliver: Deliver,
   onDone: (done: number) => void = () => undefined,
 ): Promise<void> => {
@@ -68,10 +65,10 @@ export const runJobs = async (
   let taken = 0;
   let done = 0;
   const lane = async (): Promise<void> => {
-    let worker = workerAt(workerUrl);
+    let worker = startWorker();
     for (let index = taken++; index < jobs.length; index = taken++) {
       const { result, alive } = await inWorker(worker, jobs[index]!);
-      if (!alive) worker = workerAt(workerUrl);
+      if (!alive) worker = startWorker();
       onDone(++done);
       await give(result, index);
     }

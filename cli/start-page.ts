@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import type { ExitStatus, Io } from './io.ts';
 import { main } from './main.ts';
+import type { StartWorker } from './workers.ts';
 
 /** The sample that is shown where no log is given: a firing with something to tell. */
 const SAMPLE = 'underfired-glaze';
@@ -35,7 +36,7 @@ const sampleArgs = (project: string): string[] => {
 export const startPage = async (
   args: readonly string[],
   io: Io,
-  workerUrl: URL,
+  startWorker: StartWorker,
   project: string,
   where: string,
 ): Promise<ExitStatus> => {
@@ -45,9 +46,9 @@ export const startPage = async (
       'A bundled sample, from a studio that does not exist. Your own: npm start -- LOG [--schedule FILE]\n\n',
     );
   }
-  const status = await main(['analyze', ...given], io, workerUrl);
+  const status = await main(['analyze', ...given], io, startWorker);
   if (status !== 0) return status;
   await io.writeOut('\nThe same with its curve, to open in a browser or print:\n');
   const report = ['--format', 'html', '--out', join(project, 'reports')];
-  return main(['analyze', ...given, ...report], io, workerUrl);
+  return main(['analyze', ...given, ...report], io, startWorker);
 };

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { parseCommand } from '../../cli/command.ts';
+import { run } from './terminal.ts';
+
+describe('wrong usage', () => {
+  it.each([
+    [[], /Usage: afterfire/],
+    [['bogus'], /unknown command 'bogus'/],
+    [['analyze'], /missing required argument 'log'/],
+    [['inspect', 'a.csv', '--format', 'html'], /Allowed choices are text, json/],
+    [['analyze', 'a.csv', '--unit', 'K'], /Allowed choices are C, F/],
+    [['analyze', 'a.csv', '--colour', 'red'], /unknown option '--colour'/],
+    [['analyze', 'a.csv', 'b.csv', '--format', 'html'], /say with --out DIR/],
+  ])('%j ends with 2 and says why on standard error', async (args, why) => {
+    const { status, out, error } = await run(...args);
+    expect([status, out]).toEqual([2, '']);
+    expect(error).toMatch(why);
+  });
+});
+
+describe('questions about the program', () => {
+  it.each([['--help'], ['--version'], ['analyze', '--help']])(
+    '%s are answered',
+    async (...args) => {
+      const { status, out, error } = await run(...args);
+      expect([status, error]).toEqual([0, '']);
+      expect(out.length).toBeGreaterThan(3);
+    },
+  );
+});
+
+describe('the arguments', () => {
+  it('are read with their defaults', () => {
+    expect(parseCommand(['analyze', 'a.csv', 'b.csv', '--schedule', 's.json'])).toEqual({
+      asked: {
+        command: 'analyze',
+        logs: ['a.csv', 'b.csv'],
+        schedule: 's.json',
+        cone: null,
+        format: 'text',
+        out: null,
+        unit: 'C',
+      },
+    });
+  });
+
+  it('take options before the logs as well', () => {
+    const parsed = parseCommand(['analyze', '--cone', '05.5', '--unit', 'F', 'a.csv']);
+    expect(parsed).toMatchObject({ asked: { cone: '05.5', unit: 'F', logs: ['a.csv'] } });
+  });
+});
