@@ -19,7 +19,7 @@ export const Pick = <Value extends string>(props: PickProps<Value>) => {
   const { label, value, none, choices, onPick, isBeside = false } = props;
   return (
     <RadioGroup
-      className={`field ${isBeside ? 'field-beside' : ''}`}
+      className={`field pick-field ${isBeside ? 'field-beside' : ''}`}
       orientation="horizontal"
       value={value ?? NONE}
       onChange={(key) => onPick(choices.find((choice) => choice.value === key)?.value ?? null)}

@@ -10,7 +10,7 @@ interface BendControlProps {
   readonly onBend: (degrees: number) => void;
 }
 
-const VIEW = { x: -26, y: -96, width: 110, height: 128 } as const;
+const VIEW = { x: -24, y: -94, width: 104, height: 110 } as const;
 
 /** A drawn cone whose tip is pulled, or moved by keys, to where the seen cone's tip was. */
 export const BendControl = ({ label, bendDegrees, onBend }: BendControlProps) => {
@@ -80,7 +80,13 @@ export const BendControl = ({ label, bendDegrees, onBend }: BendControlProps) =>
         aria-hidden="true"
         viewBox={`${VIEW.x} ${VIEW.y} ${VIEW.width} ${VIEW.height}`}
       >
-        <line className="cone-shelf" x1={VIEW.x} x2={84} y1={REACH.down} y2={REACH.down} />
+        <line
+          className="cone-shelf"
+          x1={VIEW.x}
+          x2={VIEW.x + VIEW.width}
+          y1={REACH.down}
+          y2={REACH.down}
+        />
         <DrawnCone bendDegrees={bend} />
         <circle className="bend-grip" cx={tipX} cy={tipY} r={6} />
       </svg>

@@ -1,8 +1,13 @@
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Segment } from '../../core/model/schedule.ts';
+import {
+  FASTEST_RATE_C_PER_HOUR,
+  HOTTEST_TARGET_C,
+  LONGEST_MINUTES,
+} from '../../core/schedule/bounds.ts';
 import { segmentFrom, type SegmentEntry } from '../../core/schedule/segment-entry.ts';
-import type { TemperatureUnit } from '../../core/units.ts';
-import { sentence } from '../../core/wording/topic.ts';
+import { celsius, celsiusPerHour, type TemperatureUnit } from '../../core/units.ts';
+import { speechIn } from '../../core/wording/speech.ts';
 import { readNumber } from '../controls/number-text.ts';
 import { entryNumber, exactEntry, typedEntry, type Entry } from './entry.ts';
 
@@ -52,7 +57,7 @@ export const legOfSegment = (segment: Segment, id: number): LegDraft => {
   };
 };
 
-type Judged<Value> = { readonly value: Value } | { readonly wrong: string } | 'missing';
+type Judged = { readonly segment: Segment } | { readonly wrong: string } | 'missing';
 
 /** A segment with nothing wrong in it: each field is judged on its own in the midst of it. */
 const SOUND: SegmentEntry = {
@@ -63,68 +68,86 @@ const SOUND: SegmentEntry = {
   line: null,
 };
 
-/** The segment that core makes of one field, or what it has against it. */
-const judge = (entry: Partial<SegmentEntry>, unit: TemperatureUnit): Judged<Segment> => {
+/** What core holds against a field, put for someone who types it; in the unit it is typed in. */
+const BOUNDS: Readonly<Record<LegField, (unit: TemperatureUnit) => string>> = {
+  rate: (unit) =>
+    `A rate is above zero and at most ${speechIn(unit).rate(celsiusPerHour(FASTEST_RATE_C_PER_HOUR))}, also where it cools; for more there is full power.`,
+  minutes: () => `A time is above zero and at most ${LONGEST_MINUTES} min.`,
+  target: (unit) => {
+    const { temperature } = speechIn(unit);
+    const hottest = temperature(celsius(HOTTEST_TARGET_C));
+    return `A target lies above ${temperature(celsius(0))} and at most at ${hottest}.`;
+  },
+  hold: () => `A hold lasts at most ${LONGEST_MINUTES} min.`,
+};
+
+/** The segment that core makes of one field, or what is wrong with it. */
+const judge = (field: LegField, entry: Partial<SegmentEntry>, unit: TemperatureUnit): Judged => {
   try {
-    return { value: segmentFrom({ ...SOUND, ...entry }, unit) };
+    return { segment: segmentFrom({ ...SOUND, ...entry }, unit) };
   } catch (error) {
-    if (error instanceof Refusal) return { wrong: `${sentence(error.message)}.` };
+    if (error instanceof Refusal) return { wrong: BOUNDS[field](unit) };
     throw error;
   }
 };
 
 const judgeEntry = (
+  field: LegField,
   entry: Entry,
   as: (value: number) => Partial<SegmentEntry>,
-): Judged<Segment> => {
+): Judged => {
   const number = entryNumber(entry);
   if (number === null) return 'missing';
-  return 'wrong' in number ? number : judge(as(number.value), number.unit);
+  return 'wrong' in number ? number : judge(field, as(number.value), number.unit);
 };
 
 const judgeMinutes = (
+  field: LegField,
   text: string,
   as: (value: number) => Partial<SegmentEntry>,
-): Judged<Segment> => {
+): Judged => {
   const number = readNumber(text);
   if (number === null) return 'missing';
-  return 'wrong' in number ? number : judge(as(number.value), 'C');
+  return 'wrong' in number ? number : judge(field, as(number.value), 'C');
 };
 
-const judgeWay = (leg: LegDraft): Judged<Segment> => {
-  if (leg.way === 'full') return judge({}, 'C');
-  if (leg.way === 'rate') return judgeEntry(leg.rate, (ratePerHour) => ({ ratePerHour }));
-  return judgeMinutes(leg.minutes, (minutes) => ({ minutes, ratePerHour: null }));
+const judgeWay = ({ way, rate, minutes }: LegDraft): Judged => {
+  if (way === 'full') return { segment: segmentFrom(SOUND, 'C') };
+  if (way === 'rate') return judgeEntry('rate', rate, (ratePerHour) => ({ ratePerHour }));
+  return judgeMinutes('minutes', minutes, (value) => ({ minutes: value, ratePerHour: null }));
 };
 
 /** A hold left blank is no hold. */
-const judgeHold = (leg: LegDraft): Judged<Segment> => {
-  const judged = judgeMinutes(leg.hold, (holdMinutes) => ({ holdMinutes }));
-  return judged === 'missing' ? judge({ holdMinutes: 0 }, 'C') : judged;
-};
+const judgeHold = ({ hold }: LegDraft): Judged =>
+  judgeMinutes('hold', hold.trim() === '' ? '0' : hold, (holdMinutes) => ({ holdMinutes }));
+
+const isSound = (judged: Judged): judged is { readonly segment: Segment } =>
+  typeof judged === 'object' && 'segment' in judged;
 
 /** The segment that a leg's entries come to, or what is amiss with them. */
 export const segmentOfLeg = (leg: LegDraft): { segment: Segment } | { faults: LegFaults } => {
   const way = judgeWay(leg);
-  const target = judgeEntry(leg.target, (value) => ({ target: value }));
+  const target = judgeEntry('target', leg.target, (value) => ({ target: value }));
   const hold = judgeHold(leg);
-  if (typeof way === 'object' && typeof target === 'object' && typeof hold === 'object') {
-    if ('value' in way && 'value' in target && 'value' in hold) {
-      const { rateCPerHour, minutes } = way.value;
-      const { targetC } = target.value;
-      const { holdMinutes } = hold.value;
-      return { segment: { rateCPerHour, minutes, targetC, holdMinutes } };
-    }
+  if (isSound(way) && isSound(target) && isSound(hold)) {
+    const { rateCPerHour, minutes } = way.segment;
+    const { targetC } = target.segment;
+    const { holdMinutes } = hold.segment;
+    return { segment: { rateCPerHour, minutes, targetC, holdMinutes } };
   }
-  const fields: [LegField, Judged<Segment>][] = [
+  const judged: [LegField, Judged][] = [
     [leg.way === 'minutes' ? 'minutes' : 'rate', way],
     ['target', target],
     ['hold', hold],
   ];
-  const wrong: Partial<Record<LegField, string>> = {};
-  for (const [field, judged] of fields) {
-    if (judged !== 'missing' && 'wrong' in judged) wrong[field] = judged.wrong;
-  }
-  const missing = fields.flatMap(([field, judged]) => (judged === 'missing' ? [field] : []));
-  return { faults: { wrong, missing } };
+  return {
+    faults: {
+      wrong: Object.fromEntries(
+        judged.flatMap(([field, one]) =>
+          one !== 'missing' && 'wrong' in one ? [[field, one.wrong]] : [],
+        ),
+      ),
+      missing: judged.flatMap(([field, one]) => (one === 'missing' ? [field] : [])),
+    },
+  };
 };

@@ -98,7 +98,7 @@ const LegRow = (props: LegRowProps) => {
           aria-label={`Put a leg before leg ${number}`}
           onPress={() => onChange({ change: 'add', before: id, unit })}
         >
-          + above
+          insert above
         </Button>
         <Button
           className="button-plain"

@@ -108,28 +108,28 @@ export const ScheduleEditor = (props: ScheduleEditorProps) => {
             A target below the one before is controlled cooling; at full power downwards the heat is
             off until there.
           </p>
+          <p role="status" className={status === null ? 'told-muted' : 'told-unfinished'}>
+            {status ??
+              (isTold ? 'The answer goes by this schedule.' : 'Working this into the answer …')}
+          </p>
+          <div className="told-buttons">
+            {(['json', 'csv'] as const).map((format) => (
+              <Button
+                key={format}
+                className="button-plain"
+                isDisabled={schedule === null}
+                onPress={() => schedule && onSave(scheduleFile(schedule, format, unit))}
+              >
+                {`Save as ${format.toUpperCase()}`}
+              </Button>
+            ))}
+          </div>
         </div>
         <ScheduleCurve
           segments={drawable}
           unit={unit}
           marked={worked !== null && worked < drawable.length ? worked : null}
         />
-      </div>
-      <p role="status" className={status === null ? 'told-muted' : 'told-unfinished'}>
-        {status ??
-          (isTold ? 'The answer goes by this schedule.' : 'Working this into the answer …')}
-      </p>
-      <div className="told-buttons">
-        {(['json', 'csv'] as const).map((format) => (
-          <Button
-            key={format}
-            className="button-plain"
-            isDisabled={schedule === null}
-            onPress={() => schedule && onSave(scheduleFile(schedule, format, unit))}
-          >
-            {`Save as ${format.toUpperCase()}`}
-          </Button>
-        ))}
       </div>
     </div>
   );

@@ -45,7 +45,7 @@ export const SchedulePart = (props: ToldPanelProps) => {
           Open a file …
         </Button>
         <Button className="button" onPress={() => change({ change: 'begin', unit })}>
-          Type one
+          {draft === null ? 'Type one' : 'Type a new one'}
         </Button>
         <Button
           className="button"

@@ -62,7 +62,6 @@ const WitnessFields = ({ witness, onWitness, called }: WitnessFieldsProps) => {
         <NumberEntry
           label="How far down"
           unit="°"
-          hint="90° is down: the tip level with its base"
           value={bendDegrees}
           judge={judgeBend}
           onNumber={(bend) => bend !== null && onWitness({ ...witness, bendDegrees: bend })}
@@ -113,7 +112,7 @@ export const WitnessCones = ({ options, onOptions }: WitnessConesProps) => {
       <h3 id={id}>Witness cones seen</h3>
       <p className="told-muted">
         Cones beside the ware say whether the couple told the truth. Pull a cone’s tip to where it
-        was, or use the arrow keys.
+        was, or use the arrow keys; at 90° it is down, its tip level with its base.
       </p>
       <div className="witnesses">
         {cones.map((witness, index) => {
