@@ -43,7 +43,7 @@ describe('verdicts on a leg', () => {
     [hold, { ...course(2, 1108), startC: celsius(1092) }, 'as-planned'],
     [{ ...ramp, rateCPerHour: null }, course(9, 1100), 'as-planned'],
     [
-      { ...ramp, kind: 'cooling', endC: celsius(700) } as IntendedLeg,
+      { ...ramp, kind: 'cooling', endC: celsius(700) },
       course(2, 740),
       'not-reached',
     ],
