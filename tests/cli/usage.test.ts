@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parseCommand } from '../../cli/command.ts';
 import { run } from './terminal.ts';
@@ -27,6 +28,12 @@ describe('questions about the program', () => {
       expect(out.length).toBeGreaterThan(3);
     },
   );
+});
+
+it('the version is the package’s', async () => {
+  const file = new URL('../../package.json', import.meta.url);
+  const { version } = JSON.parse(readFileSync(file, 'utf8')) as { version: string };
+  expect((await run('--version')).out.trim()).toBe(version);
 });
 
 describe('the arguments', () => {

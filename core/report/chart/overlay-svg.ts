@@ -144,6 +144,17 @@ const curves = (overlay: Overlay): Markup[] => [
   el('path', { d: overlay.actual, class: 'curve-actual' }),
 ];
 
+const drawing = (overlay: Overlay, texts: OverlayTexts): (Markup | Markup[] | null)[] => [
+  phases(overlay),
+  temperatureAxis(overlay, texts.unit),
+  timeAxis(overlay, texts),
+  frame(overlay.layout.plot),
+  curves(overlay),
+  overlay.difference && lane(overlay.difference, 'kiln minus plan', `°${texts.unit}`, 'difference'),
+  lane(overlay.slope, 'slope', `°${texts.unit}/h`, 'slope'),
+  ribbon(overlay),
+];
+
 /** The overlay as one SVG element that takes its colours from the classes of the page's style. */
 export const overlaySvg = (overlay: Overlay, texts: OverlayTexts): Markup => {
   const { layout } = overlay;
@@ -152,21 +163,15 @@ export const overlaySvg = (overlay: Overlay, texts: OverlayTexts): Markup => {
     {
       class: 'overlay',
       viewBox: `0 0 ${layout.width} ${layout.height}`,
-      role: 'img',
-      'aria-labelledby': 'overlay-title overlay-description',
+      // A group and no image: an image's parts, and so the letters' links, would be out of reach.
+      role: 'group',
+      'aria-labelledby': 'overlay-title',
+      'aria-describedby': 'overlay-description',
       'font-size': LABEL_SIZE,
     },
     el('title', { id: 'overlay-title' }, texts.title),
     el('desc', { id: 'overlay-description' }, texts.description),
-    phases(overlay),
-    temperatureAxis(overlay, texts.unit),
-    timeAxis(overlay, texts),
-    frame(layout.plot),
-    curves(overlay),
-    overlay.difference &&
-      lane(overlay.difference, 'kiln minus plan', `°${texts.unit}`, 'difference'),
-    lane(overlay.slope, 'slope', `°${texts.unit}/h`, 'slope'),
-    ribbon(overlay),
+    el('g', { 'aria-hidden': 'true' }, drawing(overlay, texts)),
     letters(overlay, texts.letterTitles),
   );
 };

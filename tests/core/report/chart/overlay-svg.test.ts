@@ -19,8 +19,12 @@ describe('the drawing', () => {
   const svg = svgOf('troubled-firing');
 
   it('tells who cannot see it what it shows', () => {
-    expect(svg).toContain('role="img"');
-    expect(svg).toContain('aria-labelledby="overlay-title overlay-description"');
+    expect(svg).toContain('role="group" aria-labelledby="overlay-title"');
+    expect(svg).toContain('aria-describedby="overlay-description"');
+    // What only draws is passed over; the letters' links are not.
+    const hidden = /<g aria-hidden="true">.*<\/g>/s.exec(svg)?.[0] ?? '';
+    expect(hidden).toContain('curve-actual');
+    expect(svg.indexOf('href="#finding-A"')).toBeGreaterThan(svg.indexOf('aria-hidden'));
     expect(svg).toContain(
       '<title id="overlay-title">Temperature of &lt;b&gt;load&lt;/b&gt;</title>',
     );
