@@ -1,3 +1,5 @@
+import type { Box } from './scale.ts';
+
 /** A label that wants to stand with its middle at `y`. */
 export interface Label {
   readonly text: string;
@@ -64,25 +66,37 @@ export interface Mark {
   readonly y: number;
 }
 
+/** A mark's places in the order in which they are tried: upwards, then aside, then downwards. */
+const placesFor = ({ x, y }: Mark, radius: number, top: number, bottom: number): Mark[] => {
+  const start = Math.min(Math.max(y, top), bottom);
+  const step = radius / 2;
+  const upwards = Array.from({ length: 60 }, (_, index) => start - index * step);
+  const downwards = Array.from({ length: 60 }, (_, index) => start + index * step);
+  const aside = [1, -1, 2, -2, 3, -3].map((places) => x + places * (2 * radius + 2));
+  return [
+    ...upwards.map((at) => ({ x, y: at })),
+    ...aside.flatMap((at) => upwards.map((height) => ({ x: at, y: height }))),
+    ...downwards.map((at) => ({ x, y: at })),
+  ].filter((place) => place.y >= top && place.y <= bottom);
+};
+
 /**
- * Moves round marks of one radius upwards (then downwards, at the top) until none covers another,
- * in turn, so that a letter stands above its place on the curve.
+ * Moves round marks of one radius until none covers another, in turn: upwards, so that a letter
+ * stands above its place on the curve, else aside, and only then down over the curve.
  */
 export const placeMarks = <M extends Mark>(
   marks: readonly M[],
   radius: number,
-  top: number,
-  bottom: number,
+  { left, top, width, height }: Box,
 ): M[] => {
   const placed: M[] = [];
   for (const mark of marks) {
-    const isFree = (y: number) =>
-      placed.every((other) => Math.hypot(mark.x - other.x, y - other.y) >= 2 * radius + 1);
-    const start = Math.min(Math.max(mark.y, top), bottom);
-    const heights = Array.from({ length: 60 }, (_, index) => start - index * (radius / 2));
-    const below = Array.from({ length: 60 }, (_, index) => start + index * (radius / 2));
-    const y = [...heights, ...below].find((at) => at >= top && at <= bottom && isFree(at)) ?? start;
-    placed.push({ ...mark, y });
+    const isFree = ({ x, y }: Mark) =>
+      x >= left &&
+      x <= left + width &&
+      placed.every((other) => Math.hypot(x - other.x, y - other.y) >= 2 * radius + 1);
+    const places = placesFor(mark, radius, top, top + height);
+    placed.push({ ...mark, ...(places.find(isFree) ?? places[0]) });
   }
   return placed;
 };

@@ -13,15 +13,21 @@ export interface Lane {
   readonly ticks: readonly { readonly value: number; readonly at: number }[];
 }
 
-/**
- * Values beyond this share of the record are drawn at the lane's edge: the plunge after shut-off
- * would otherwise flatten everything else (chosen).
- */
-const KEPT_SHARE = 0.96;
+/** How much of the record a lane shows to scale; what goes beyond is drawn at its edge. */
+export const SHOWN_SHARE = {
+  /** All of it: the largest departure is the one that matters. */
+  difference: 1,
+  /** The plunge after shut-off would flatten everything else (chosen). */
+  slope: 0.96,
+} as const;
 /** The least that a lane spans about its zero, in the reader's degrees (chosen). */
 const LEAST_REACH = 10;
 
-const magnitudeThatMatters = (values: readonly number[], atSeconds: readonly number[]): number => {
+const magnitudeThatMatters = (
+  values: readonly number[],
+  atSeconds: readonly number[],
+  share: number,
+): number => {
   const weighted = values
     .map((value, index) => ({
       size: Math.abs(value),
@@ -33,13 +39,14 @@ const magnitudeThatMatters = (values: readonly number[], atSeconds: readonly num
   let seen = 0;
   for (const { size, weight } of weighted) {
     seen += weight;
-    if (seen >= KEPT_SHARE * total) return size;
+    if (seen >= share * total && share < 1) return size;
   }
   return weighted.at(-1)?.size ?? 0;
 };
 
-/** Works out a lane for a series; where a value is null nothing is drawn. */
+/** Works out a lane for a series in degrees (or degrees per hour); where a value is null nothing is drawn. */
 export const laneOf = (
+  kind: keyof typeof SHOWN_SHARE,
   atSeconds: readonly number[],
   valuesC: readonly (number | null)[],
   runs: readonly (readonly [number, number])[],
@@ -54,6 +61,7 @@ export const laneOf = (
   const matters = magnitudeThatMatters(
     known.map(({ value }) => value),
     known.map(({ at }) => at),
+    SHOWN_SHARE[kind],
   );
   const step = roundStep(Math.max(LEAST_REACH, matters), 1);
   const height = linearScale(step, -step, box.top, bottomOf(box));

@@ -123,7 +123,7 @@ const letters = ({ letters: marks }: Overlay, titles: OverlayTexts['letterTitles
       'a',
       { href: `#finding-${mark.letter}`, class: `letter ${mark.severity}` },
       el('title', {}, titles[mark.letter] ?? mark.letter),
-      el('line', { x1: mark.x, x2: mark.x, y1: mark.y, y2: mark.footY, class: 'stem' }),
+      el('line', { x1: mark.x, x2: mark.footX, y1: mark.y, y2: mark.footY, class: 'stem' }),
       letterShape(mark),
       el('text', { x: mark.x, y: mark.y + 4, 'text-anchor': 'middle' }, mark.letter),
     ),

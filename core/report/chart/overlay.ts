@@ -25,6 +25,7 @@ export interface Letter {
   readonly x: number;
   readonly y: number;
   /** The place on the curve that the letter stands for. */
+  readonly footX: number;
   readonly footY: number;
 }
 
@@ -113,14 +114,13 @@ const lettersOn = (
     const middle = (first.fromSeconds + first.toSeconds) / 2;
     const footY = temperature(curveAt(curve, middle));
     const y = footY - 2.2 * LETTER_RADIUS;
-    return [{ letter: letters[index] ?? '', severity, x: time(middle), y, footY }];
+    const footX = time(middle);
+    return [{ letter: letters[index] ?? '', severity, x: footX, y, footX, footY }];
   });
-  return placeMarks(
-    wanted,
-    LETTER_RADIUS + 2,
-    plot.top + LETTER_RADIUS,
-    bottomOf(plot) - LETTER_RADIUS,
-  );
+  const { left, top, width, height } = plot;
+  const reach = LETTER_RADIUS + 2;
+  const room = { left: left + reach, top: top + reach, width: width - 2 * reach };
+  return placeMarks(wanted, reach, { ...room, height: height - 2 * reach });
 };
 
 /** Works out the overlay's geometry for a reader's unit. */
@@ -160,9 +160,17 @@ export const overlayOf = (
     }),
     difference:
       layout.difference && curve.differenceC
-        ? laneOf(curve.atSeconds, curve.differenceC, runs, layout.difference, time, unit)
+        ? laneOf(
+            'difference',
+            curve.atSeconds,
+            curve.differenceC,
+            runs,
+            layout.difference,
+            time,
+            unit,
+          )
         : null,
-    slope: laneOf(curve.atSeconds, curve.slopeCPerHour, runs, layout.slope, time, unit),
+    slope: laneOf('slope', curve.atSeconds, curve.slopeCPerHour, runs, layout.slope, time, unit),
     ribbon: ribbonLegs(document, layout, time, LABEL_SIZE),
     phases: phasesIn(document, names.bands, layout.plot, time, temperature, LABEL_SIZE - 1),
     letters: lettersOn(document, names.letters, layout, axes),

@@ -39,22 +39,33 @@ describe('labels', () => {
 });
 
 describe('marks', () => {
-  it('never cover each other while there is room', () => {
+  const room = { left: 0, top: 10, width: 900, height: 310 };
+
+  it('never cover each other while there is room, and stay inside', () => {
     const mark = fc.record({
       x: fc.integer({ min: 0, max: 900 }),
       y: fc.integer({ min: 0, max: 300 }),
     });
     fc.assert(
       fc.property(fc.array(mark, { maxLength: 10 }), (marks) => {
-        const placed = placeMarks(marks, 10, 10, 320);
+        const placed = placeMarks(marks, 10, room);
         expect(placed).toHaveLength(marks.length);
         placed.forEach((a, index) => {
-          expect(a.x).toBe(marks[index]?.x);
+          expect(a.y).toBeGreaterThanOrEqual(10);
+          expect(a.y).toBeLessThanOrEqual(320);
           for (const b of placed.slice(index + 1)) {
             expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThanOrEqual(20);
           }
         });
       }),
     );
+  });
+
+  it('go up before they go aside, and aside before they cover the curve', () => {
+    const peak = { x: 400, y: 30 };
+    const placed = placeMarks([peak, peak, peak, peak], 10, room);
+    expect(placed.slice(0, 2).map(({ x }) => x)).toEqual([400, expect.any(Number)]);
+    expect(placed.every(({ y }) => y <= 30)).toBe(true);
+    expect(new Set(placed.map(({ x }) => x)).size).toBeGreaterThan(1);
   });
 });
