@@ -18,6 +18,7 @@ import { DropAnywhere } from './drop.tsx';
 import { Announcer, NoticeBar } from './notice-bar.tsx';
 import { listenForKeys } from './shortcuts.ts';
 import { useActions } from './use-actions.ts';
+import '../controls/controls.css';
 import './app.css';
 
 const Shown = ({ firing }: { readonly firing: Firing }) => {

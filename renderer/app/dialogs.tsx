@@ -1,4 +1,5 @@
 import { useEffect, useRef, type ReactNode } from 'react';
+import { Caution } from '../controls/caution.tsx';
 import { CURVE_KEYS } from '../curve/keys.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
 import { SHORTCUTS } from './shortcuts.ts';
@@ -18,13 +19,13 @@ const SheetDialog = ({ title, onClose, children }: SheetDialogProps) => {
   }, []);
   return (
     <dialog ref={ref} className="dialog" aria-labelledby="dialog-title" onClose={onClose}>
-      <h2 id="dialog-title">{title}</h2>
-      {children}
-      <form method="dialog">
+      <form method="dialog" className="dialog-head">
+        <h2 id="dialog-title">{title}</h2>
         <button type="submit" className="button">
           Close
         </button>
       </form>
+      {children}
     </dialog>
   );
 };
@@ -89,10 +90,10 @@ const AboutDialog = ({ onClose }: { readonly onClose: () => void }) => (
       how much heat-work the ware got, what went wrong and what to change.
     </p>
     <p>Everything is worked out on this computer. No log and no answer leaves it.</p>
-    <p className="caution">
+    <Caution>
       A reading of a log is advice, not protection: it replaces neither witness cones nor an
       over-temperature cut-out. Local codes and licensed practice decide.
-    </p>
+    </Caution>
   </SheetDialog>
 );
 

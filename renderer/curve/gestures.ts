@@ -1,5 +1,5 @@
 import type { ViewStore } from './view-store.ts';
-import { momentAt, type View } from './view.ts';
+import { isWhole, momentAt, type View } from './view.ts';
 
 /** Where the plots' own area lies across the surface, in pixels. */
 export interface Across {
@@ -47,9 +47,8 @@ const wheelOver = (surface: HTMLElement, store: ViewStore, across: () => Across)
     if (event.shiftKey || Math.abs(dx) > Math.abs(dy)) {
       pan((sideways / width) * (view.to - view.from));
     } else {
-      const isAll = view.from <= limits.whole.from && view.to >= limits.whole.to;
       // With nothing further out to see, the page scrolls on.
-      if (isAll && dy > 0 && !event.ctrlKey) return;
+      if (isWhole(limits, view) && dy > 0 && !event.ctrlKey) return;
       const pinch = event.ctrlKey ? 4 : 1;
       zoom(momentAt(view, width, place), NOTCH_FACTOR ** ((-dy * pinch) / NOTCH_PX));
     }

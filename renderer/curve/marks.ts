@@ -42,5 +42,11 @@ export const letterMarks = (
     const x = placeIn(view, area.width, at);
     return [{ index, letter, severity, x, y: footY - 2.2 * radius, footY }];
   });
-  return placeMarks(wanted, radius + 2, area.top + radius, area.bottom - radius);
+  const room = {
+    left: 0,
+    top: area.top + radius,
+    width: area.width,
+    height: area.bottom - area.top - 2 * radius,
+  };
+  return placeMarks(wanted, radius + 2, room);
 };

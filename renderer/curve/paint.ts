@@ -21,11 +21,11 @@ export interface Painting {
 /** How far what is not chosen fades into the paper (chosen). */
 const DIMMED = 0.62;
 
-const x = (u: uPlot, atSeconds: number): number => u.valToPos(atSeconds, 'x', true);
-const y = (u: uPlot, value: number): number => u.valToPos(value, 'y', true);
+export const x = (u: uPlot, atSeconds: number): number => u.valToPos(atSeconds, 'x', true);
+export const y = (u: uPlot, value: number): number => u.valToPos(value, 'y', true);
 
 /** Paints within the plot's own area and leaves the context as it was. */
-const inPlot = (u: uPlot, paint: (ctx: CanvasRenderingContext2D) => void): void => {
+export const inPlot = (u: uPlot, paint: (ctx: CanvasRenderingContext2D) => void): void => {
   const { ctx, bbox } = u;
   ctx.save();
   ctx.beginPath();
@@ -65,63 +65,6 @@ export const paintHoles = (u: uPlot, { scene, palette }: Painting): void =>
       const left = x(u, fromSeconds);
       const width = Math.max(uPlot.pxRatio, x(u, toSeconds) - left);
       ctx.fillRect(left, u.bbox.top, width, u.bbox.height);
-    }
-  });
-
-/** Room between a band's name and the curve's flank, in the page's pixels. */
-const OFF_FLANK_PX = 14;
-
-interface PlacedName {
-  readonly text: string;
-  readonly left: number;
-  readonly right: number;
-  readonly py: number;
-}
-
-/** The ware's phases: faint bands, named beside the flank on which they were passed. */
-export const paintPhases = (u: uPlot, painting: Painting): void =>
-  inPlot(u, (ctx) => {
-    const { scene, palette, typePx, face } = painting;
-    const { unit } = scene.words;
-    const { left, top, width, height } = u.bbox;
-    const ratio = uPlot.pxRatio;
-    const placed: PlacedName[] = [];
-    ctx.font = `${typePx * ratio}px ${face}`;
-    ctx.textBaseline = 'middle';
-    for (const phase of scene.phases) {
-      const upper = Math.max(top, y(u, temperatureIn(celsius(phase.highC), unit)));
-      const lower = Math.min(top + height, y(u, temperatureIn(celsius(phase.lowC), unit)));
-      const from = Math.max(left, x(u, phase.fromSeconds));
-      const to = Math.min(left + width, x(u, phase.toSeconds));
-      if (lower - upper < 1 || to - from < 1) continue;
-      ctx.fillStyle = palette.muted;
-      ctx.globalAlpha = 0.08;
-      ctx.fillRect(from, upper, to - from, lower - upper);
-      ctx.globalAlpha = 1;
-      if (phase.flankSeconds === null) continue;
-      const textWidth = ctx.measureText(phase.name).width;
-      const flank = Math.min(Math.max(x(u, phase.flankSeconds), from), to);
-      const wanted = phase.isHeating
-        ? flank + OFF_FLANK_PX * ratio
-        : flank - OFF_FLANK_PX * ratio - textWidth;
-      const px = Math.min(Math.max(wanted, left + 4), left + width - textWidth - 4);
-      const py = (upper + lower) / 2;
-      const mine = { text: phase.name, left: px, right: px + textWidth, py };
-      const isFree = placed.every(
-        (other) =>
-          Math.abs(other.py - py) > typePx * ratio ||
-          other.right + 4 < mine.left ||
-          mine.right + 4 < other.left,
-      );
-      if (isFree && textWidth < to - from) placed.push(mine);
-    }
-    ctx.fillStyle = palette.muted;
-    ctx.strokeStyle = palette.paper;
-    ctx.lineWidth = 3 * ratio;
-    ctx.lineJoin = 'round';
-    for (const { text, left: px, py } of placed) {
-      ctx.strokeText(text, px, py);
-      ctx.fillText(text, px, py);
     }
   });
 

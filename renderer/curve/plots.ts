@@ -1,18 +1,17 @@
 import uPlot from 'uplot';
 import type { Palette } from '../../core/report/html/palette.ts';
-import { celsiusDelta, differenceIn } from '../../core/units.ts';
 import { roundStep, roundTicks } from '../../core/report/chart/ticks.ts';
 import {
   paintDepartures,
   paintDimming,
   paintHoles,
-  paintPhases,
   paintPlanned,
   paintRemoved,
   paintTimeGrid,
   paintZero,
   type Painting,
 } from './paint.ts';
+import { paintPhases } from './paint-phases.ts';
 import type { Picture } from './scene.ts';
 
 /** The three pictures on one clock. */
@@ -34,15 +33,15 @@ export interface Plot {
 }
 
 const TOP_PX = 6;
+/** So much of a lane lies within its outermost numbers, which would else be cut (chosen). */
+const LANE_ROOM = 1.35;
 const numberText = (value: number): string => String(value).replace('-', '−');
 
 const signed = (value: number): string => (value > 0 ? `+${value}` : numberText(value));
 
 /** How far a lane reaches about its zero, in the reader's degrees: a round number. */
-const reachIn = (lane: 'difference' | 'slope', { scene }: Painting): number => {
-  const reach = lane === 'difference' ? scene.differenceReachC : scene.slopeReachC;
-  return roundStep(differenceIn(celsiusDelta(reach), scene.words.unit), 1);
-};
+const reachIn = (lane: 'difference' | 'slope', { picture }: Painting): number =>
+  roundStep(picture.reach[lane], 1);
 
 const clippedTo = (values: readonly (number | null)[], reach: number): (number | null)[] =>
   values.map((value) => (value === null ? null : Math.min(Math.max(value, -reach), reach)));
@@ -50,7 +49,7 @@ const clippedTo = (values: readonly (number | null)[], reach: number): (number |
 const columnsOf = (lane: LaneName, painting: Painting): (number | null)[] => {
   const picture: Picture = painting.picture;
   if (lane === 'curve') return [...picture.kiln];
-  return clippedTo(picture[lane], reachIn(lane, painting));
+  return clippedTo(picture[lane], reachIn(lane, painting) * LANE_ROOM);
 };
 
 const fillOf = (lane: LaneName, palette: Palette) => (u: uPlot) => {
@@ -72,7 +71,7 @@ const splitsOf = (lane: LaneName, painting: Painting, heightPx: number): number[
     const reach = reachIn(lane, painting);
     return [-reach, 0, reach];
   }
-  const most = Math.max(2, Math.floor(heightPx / (painting.typePx * 3.2)));
+  const most = Math.max(2, Math.floor(heightPx / (painting.typePx * 2.2)));
   return roundTicks(...painting.picture.temperatures, most);
 };
 
@@ -114,7 +113,7 @@ export const createPlot = (lane: LaneName, target: HTMLElement): Plot => {
           y: {
             range: () => {
               if (lane === 'curve') return [...painting().picture.temperatures];
-              const reach = reachIn(lane, painting());
+              const reach = reachIn(lane, painting()) * LANE_ROOM;
               return [-reach, reach];
             },
           },
@@ -157,7 +156,8 @@ export const createPlot = (lane: LaneName, target: HTMLElement): Plot => {
   return {
     draw: (next, size) => {
       const isOtherSize = size.width !== measures.width || size.height !== measures.height;
-      const isOtherType = now?.typePx !== next.typePx || size.left !== measures.left;
+      const isOtherType =
+        now?.typePx !== next.typePx || now.face !== next.face || size.left !== measures.left;
       now = next;
       measures = size;
       if (plot && isOtherType) {

@@ -57,7 +57,7 @@ export const readoutAt = (
 
 const signedRate = (rate: number, say: Speech): string => {
   const text = say.rate(celsiusPerHour(rate));
-  if (text.startsWith("0 ")) return text;
+  if (text.startsWith('0 ')) return text;
   return `${rate < 0 ? '−' : '+'}${text}`;
 };
 

@@ -15,8 +15,6 @@ export interface Phase {
   readonly highC: number;
   readonly fromSeconds: number;
   readonly toSeconds: number;
-  /** Where the curve leaves the band on its way up, or enters it on its way down. */
-  readonly flankSeconds: number | null;
   readonly isHeating: boolean;
 }
 
@@ -29,17 +27,19 @@ export interface Scene {
   readonly holes: readonly Span[];
   readonly departures: readonly Departure[];
   readonly phases: readonly Phase[];
-  /** How far the lanes reach about their zero, °C and °C/h. */
-  readonly differenceReachC: number;
-  readonly slopeReachC: number;
 }
 
 /** As many points as a wide screen has columns, twice over (chosen). */
 export const POINTS_DRAWN = 4000;
 
-/** Values beyond this share of the record are cut off in the lanes, as in the report. */
-const KEPT_SHARE = 0.96;
-const LEAST_REACH_C = 6;
+/**
+ * Values that last for less than the rest of these shares of the view are cut off in the lanes:
+ * the plunge after shut-off would flatten everything else (chosen; an overshoot of 12 minutes in a
+ * firing of 9 hours is still shown whole).
+ */
+const KEPT_SHARES = { difference: 0.99, slope: 0.97 } as const;
+/** The least that a lane reaches, in the reader's degrees (chosen). */
+const LEAST_REACH = 6;
 
 const wholeOf = ({ trace, alignment }: AnalysisDocument): View => {
   const planned = alignment?.planned ?? [];
@@ -49,26 +49,24 @@ const wholeOf = ({ trace, alignment }: AnalysisDocument): View => {
   };
 };
 
-const phasesOf = ({ bands, curve, trace }: AnalysisDocument, words: Words, whole: View): Phase[] =>
+const phasesOf = ({ bands, trace }: AnalysisDocument, words: Words, whole: View): Phase[] =>
   bands.map(({ fromC, toC, direction }, index) => {
     const [lowC, highC] = [Math.min(fromC, toC), Math.max(fromC, toC)];
     const isHeating = direction === 'heating';
-    const flank = isHeating
-      ? curve.celsius.findIndex((reading) => reading >= highC)
-      : curve.celsius.findLastIndex(
-          (reading, at) => reading >= highC && curve.atSeconds[at]! >= trace.peakAtSeconds,
-        );
     return {
       name: words.bands[index]?.short ?? '',
       ...{ lowC, highC, isHeating },
       fromSeconds: isHeating ? whole.from : trace.peakAtSeconds,
       toSeconds: isHeating ? trace.peakAtSeconds : whole.to,
-      flankSeconds: curve.atSeconds[flank] ?? null,
     };
   });
 
 /** The size that all but the rarest values stay within, weighing each by how long it lasted. */
-const reachOf = (atSeconds: readonly number[], values: readonly (number | null)[]): number => {
+const reachOf = (
+  atSeconds: readonly number[],
+  values: readonly (number | null)[],
+  keptShare: number,
+): number => {
   const weighted = values
     .map((value, i) => {
       const weight = (atSeconds[i + 1] ?? atSeconds[i]!) - (atSeconds[i - 1] ?? atSeconds[i]!);
@@ -78,8 +76,8 @@ const reachOf = (atSeconds: readonly number[], values: readonly (number | null)[
     .sort((a, b) => a.size - b.size);
   const total = weighted.reduce((sum, { weight }) => sum + weight, 0);
   let seen = 0;
-  const most = weighted.find(({ weight }) => (seen += weight) >= KEPT_SHARE * total);
-  return Math.max(LEAST_REACH_C, most?.size ?? 0);
+  const most = weighted.find(({ weight }) => (seen += weight) >= keptShare * total);
+  return Math.max(LEAST_REACH, most?.size ?? 0);
 };
 
 export const sceneOf = (document: AnalysisDocument, trace: ShownTrace, words: Words): Scene => {
@@ -91,8 +89,6 @@ export const sceneOf = (document: AnalysisDocument, trace: ShownTrace, words: Wo
     ...{ document, trace, words, holes, whole },
     departures: runs.flatMap((run) => departuresIn(curve, run)),
     phases: phasesOf(document, words, whole),
-    differenceReachC: reachOf(curve.atSeconds, curve.differenceC ?? []),
-    slopeReachC: reachOf(curve.atSeconds, curve.slopeCPerHour),
   };
 };
 
@@ -104,6 +100,8 @@ export interface Picture {
   readonly difference: readonly (number | null)[];
   readonly slope: readonly (number | null)[];
   readonly temperatures: readonly [low: number, high: number];
+  /** How far the lanes reach about their zero. */
+  readonly reach: { readonly difference: number; readonly slope: number };
 }
 
 /** Head room for the letters above the curve, and a little below it, as shares (chosen). */
@@ -149,12 +147,15 @@ export const pictureOf = (scene: Scene, view: View): Picture => {
   const [low, high] = extremes([kiln, planned]);
   const middle = (low + high) / 2;
   const span = Math.max(LEAST_SPAN, high - low);
+  const { atSeconds } = slice;
+  const difference = slice.differenceC.map(degrees);
+  const slope = slice.slopeCPerHour.map(degrees);
   return {
-    view,
-    atSeconds: slice.atSeconds,
-    kiln,
-    difference: slice.differenceC.map(degrees),
-    slope: slice.slopeCPerHour.map(degrees),
+    ...{ view, atSeconds, kiln, difference, slope },
+    reach: {
+      difference: reachOf(atSeconds, difference, KEPT_SHARES.difference),
+      slope: reachOf(atSeconds, slope, KEPT_SHARES.slope),
+    },
     temperatures: [middle - span * (0.5 + FOOT_ROOM), middle + span * (0.5 + HEAD_ROOM)],
   };
 };

@@ -9,8 +9,8 @@ export interface SurfaceSize {
 }
 
 /** Shares of the window that suit both a small screen and a large one, and bounds (chosen). */
-const HEIGHT_SHARE = 0.42;
-const LEAST_HEIGHT_PX = 230;
+const HEIGHT_SHARE = 0.38;
+const LEAST_HEIGHT_PX = 220;
 const MOST_HEIGHT_PX = 520;
 
 /** Small type is 0.875 of the text, as in the tokens. */

@@ -3,6 +3,7 @@ import type { Span } from '../../core/model/scalars.ts';
 import {
   about,
   between,
+  isWhole,
   limitsOf,
   panned,
   within,
@@ -85,7 +86,7 @@ export const createViewStore = ({ nextFrame, isWanted }: Motion): ViewStore =>
       },
       resize: (whole, intervalSeconds) => {
         const { limits, view } = get();
-        const wasWhole = view.from <= limits.whole.from && view.to >= limits.whole.to;
+        const wasWhole = isWhole(limits, view);
         const next = limitsOf(whole, intervalSeconds);
         set({ limits: next });
         put(wasWhole ? whole : within(next, view));

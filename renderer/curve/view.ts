@@ -70,8 +70,13 @@ export const between = (from: View, to: View, share: number): View => ({
   to: from.to + (to.to - from.to) * share,
 });
 
-export const isWhole = ({ whole }: Limits, { from, to }: View): boolean =>
-  from <= whole.from && to >= whole.to;
+/** What is less than this share of the whole out of view is not missed (chosen). */
+const UNSEEN_SHARE = 0.001;
+
+export const isWhole = ({ whole }: Limits, { from, to }: View): boolean => {
+  const unseen = UNSEEN_SHARE * (whole.to - whole.from);
+  return from <= whole.from + unseen && to >= whole.to - unseen;
+};
 
 /** Where a moment stands across a plot of some width, in its pixels. */
 export const placeIn = ({ from, to }: View, width: number, atSeconds: number): number =>

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import type { FindingWords } from '../../core/wording/findings.ts';
+import { Caution } from '../controls/caution.tsx';
 import { SeverityShape } from './severity-shape.tsx';
 
 interface NoteProps {
@@ -46,7 +47,7 @@ const Body = ({ why, measured, couldBe, remedy, caution }: FindingWords) => (
     {measured.length === 0 ? null : <Measured measured={measured} />}
     <h4>What to do</h4>
     <p>{remedy}</p>
-    {caution === null ? null : <p className="caution">{caution}</p>}
+    {caution === null ? null : <Caution>{caution}</Caution>}
     {couldBe.length === 0 ? null : (
       <>
         <h4>What else it could be</h4>

@@ -16,8 +16,8 @@ export const Notes = ({ words, selected, onSelect }: NotesProps) => (
     </h2>
     {words.findings.length === 0 ? (
       <p className="muted">
-        No finding: the record shows no departure worth a note. What was looked for, and what this
-        log cannot tell, stands under <a href="#checks">what was looked for</a>.
+        No finding. What was looked for in this record, and what could not be told from it, stands
+        under <a href="#checks">what was looked for</a>.
       </p>
     ) : (
       <ol className="note-items">

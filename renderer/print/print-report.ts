@@ -1,5 +1,6 @@
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import { htmlReport } from '../../core/report/html-report.ts';
+import { styleSheet } from '../../core/report/html/style.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 
 /**
@@ -13,12 +14,13 @@ export const hostStyle = (style: string): string =>
  * Prints the report and not the window: what comes out of the printer is what would be saved. It
  * stands on the page only while the print dialog is open.
  */
-export const printReport = (document_: AnalysisDocument, unit: TemperatureUnit): void => {
-  const page = new DOMParser().parseFromString(htmlReport(document_, unit), 'text/html');
+export const printReport = (firing: AnalysisDocument, unit: TemperatureUnit): void => {
+  const bare = htmlReport(firing, unit).replace(/<style>[\s\S]*?<\/style>/, '');
+  const page = new DOMParser().parseFromString(bare, 'text/html');
   const holder = document.createElement('div');
   holder.className = 'print-only';
   const sheet = new CSSStyleSheet();
-  sheet.replaceSync(hostStyle(page.querySelector('style')?.textContent ?? ''));
+  sheet.replaceSync(hostStyle(styleSheet()));
   const tree = holder.attachShadow({ mode: 'open' });
   tree.adoptedStyleSheets = [sheet];
   tree.append(...Array.from(page.body.childNodes, (node) => document.importNode(node, true)));

@@ -18,7 +18,7 @@ export const ReadingState = ({ firing }: { readonly firing: ReadingFiring }) => 
   const { log, stage } = firing;
   const done = STAGES.indexOf(stage);
   return (
-    <div className="state" aria-busy="true">
+    <div className="state reading-state" aria-busy="true">
       <h1>Reading {log.fileName}</h1>
       <p className="muted">
         {sizeText(log.blob.size)}. {STAGE_WORDS[stage]}: step {done + 1} of {STAGES.length}.

@@ -21,8 +21,8 @@ const ResetZoom = () => {
   const isAll = useView(({ limits, view }) => isWhole(limits, view));
   const store = useViewStore();
   return isAll ? null : (
-    <button type="button" className="button small" onClick={() => store.getState().showWhole()}>
-      Show the whole firing
+    <button type="button" className="button-plain" onClick={() => store.getState().showWhole()}>
+      Whole firing
     </button>
   );
 };

@@ -1,16 +1,21 @@
 import type { MouseEvent } from 'react';
-import type { LoadWords } from '../../core/wording/load.ts';
 import type { Line } from '../../core/wording/line.ts';
 import type { EvidenceLink } from '../../core/wording/verdict.ts';
 import type { Words } from '../../core/wording/wording.ts';
 import './verdict.css';
+
+/** A number and its unit stay together; a place between two cones may break (chosen). */
+const SHORT_LETTERS = 14;
+
+const unbroken = (text: string): string =>
+  text.length <= SHORT_LETTERS ? text.replace(/ /g, '\u00a0') : text;
 
 /** A line with the numbers that matter set larger. */
 const LineText = ({ parts }: Line) =>
   parts.map(({ text, large }, index) =>
     large ? (
       <strong key={index} className="large">
-        {text}
+        {unbroken(text)}
       </strong>
     ) : (
       text
@@ -23,21 +28,14 @@ const addressOf = (evidence: EvidenceLink, { findings }: Words): string =>
     ? `#finding-${findings[evidence.index]?.letter ?? ''}`
     : `#${evidence.section}`;
 
-const Load = ({ answer, advice, caution }: LoadWords) => (
-  <div className="load" id="load">
-    <p>
-      <strong>{answer}</strong> {advice}
-    </p>
-    {caution === null ? null : <p className="caution">{caution}</p>}
-  </div>
-);
+const TO_LOAD: EvidenceLink = { to: 'section', section: 'load' };
 
 interface VerdictProps {
   readonly words: Words;
   readonly onEvidence: (evidence: EvidenceLink) => void;
 }
 
-/** Two to four sentences in plain words, each a link to its evidence, and what becomes of the load. */
+/** Two to four sentences in plain words, and what becomes of the load: each a link to its evidence. */
 export const Verdict = ({ words, onEvidence }: VerdictProps) => {
   const follow = (event: MouseEvent, evidence: EvidenceLink): void => {
     event.preventDefault();
@@ -55,7 +53,11 @@ export const Verdict = ({ words, onEvidence }: VerdictProps) => {
           </a>
         </p>
       ))}
-      <Load {...words.load} />
+      <p className="load-answer">
+        <a href="#load" onClick={(event) => follow(event, TO_LOAD)}>
+          <strong>{words.load.answer}</strong>
+        </a>
+      </p>
     </section>
   );
 };
