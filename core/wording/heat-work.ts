@@ -7,7 +7,7 @@ import { remedyPhrase } from './remedies.ts';
 import {
   coneName,
   conePlace,
-  coneRange,
+  coneRangeAbout,
   coneSteps,
   duration,
   nearestCone,
@@ -94,10 +94,11 @@ const headlineOf = (heatWork: HeatWork, say: Speech): Line => {
   if (position === null) return line`The kiln did too little heat-work for the coolest cone.`;
   const place = large(conePlace(position));
   const atLeast = bound === 'at-least' ? 'at least ' : '';
-  const range =
+  const likely =
     lowPosition !== null && highPosition !== null
-      ? `, and four times out of five within ${coneRange(lowPosition, highPosition)}`
-      : '';
+      ? coneRangeAbout(position, lowPosition, highPosition)
+      : null;
+  const range = likely === null ? '' : `, and four times out of five within ${likely}`;
   const like =
     heatWork.equivalentC === null
       ? ''

@@ -110,9 +110,19 @@ export const conePlace = (position: number): string => {
 };
 
 /** A range of positions by the nearest names: `cone 5 to cone 6`, or `cone 6` where both agree. */
-export const coneRange = (low: number, high: number): string => {
+const coneRange = (low: number, high: number): string => {
   const [from, to] = [nearestCone(low), nearestCone(high)];
   return from === to ? coneName(from) : `${coneName(from)} to ${coneName(to)}`;
+};
+
+/**
+ * The range about a position, where it says more than the position's own place does: null for
+ * "cone 4 to cone 5" about "between cone 4 and cone 5".
+ */
+export const coneRangeAbout = (position: number, low: number, high: number): string | null => {
+  const range = coneRange(low, high);
+  const place = conePlace(position).replace(/^between (.*) and (.*)$/, '$1 to $2');
+  return range === place ? null : range;
 };
 
 /** How numbers with a temperature in them are said, in one reader's unit. */

@@ -5,7 +5,7 @@ import { large, line, lineOf, type Line } from './line.ts';
 import {
   conePlace,
   coneName,
-  coneRange,
+  coneRangeAbout,
   coneSteps,
   duration,
   percent,
@@ -59,8 +59,11 @@ const HARDLY_OFF = 0.15;
 
 const sideOf = (steps: number): string => (steps < 0 ? 'short of' : 'past');
 
-const rangeNote = (low: number | null, high: number | null): string =>
-  low === null || high === null ? '' : ` (likely ${coneRange(low, high)})`;
+const rangeNote = (position: number, low: number | null, high: number | null): string => {
+  if (low === null || high === null) return '';
+  const range = coneRangeAbout(position, low, high);
+  return range === null ? '' : ` (likely ${range})`;
+};
 
 /** A hold of more than this is no practical advice where there is another (chosen). */
 const LONG_HOLD_MINUTES = 60;
@@ -74,7 +77,7 @@ const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
   if (!heatWork || position === null) return noHeatWork(document, say);
   const { lowPosition, highPosition, bound } = heatWork.cone;
   const place = lineOf(bound === 'at-least' ? 'at least ' : '', large(conePlace(position)));
-  const range = rangeNote(lowPosition, highPosition);
+  const range = rangeNote(position, lowPosition, highPosition);
   const { target } = heatWork;
   if (target === null)
     return line`By this log the ware got ${place}${range}; no cone was given that was meant.`;

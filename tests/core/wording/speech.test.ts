@@ -6,7 +6,7 @@ import {
   clockTime,
   coneName,
   conePlace,
-  coneRange,
+  coneRangeAbout,
   coneSteps,
   count,
   counted,
@@ -118,8 +118,11 @@ describe('cones', () => {
   });
 
   it('says a range by its ends, or by one name', () => {
-    expect(coneRange(4.9, 6.1)).toBe('cone 5 to cone 6');
-    expect(coneRange(5.9, 6.1)).toBe('cone 6');
+    expect(coneRangeAbout(5.2, 4.9, 6.1)).toBe('cone 5 to cone 6');
+    expect(coneRangeAbout(5.5, 5.9, 6.1)).toBe('cone 6');
+    // It would say no more than `between cone 4 and cone 5` does.
+    expect(coneRangeAbout(4.6, 4.1, 5.1)).toBeNull();
+    expect(coneRangeAbout(6, 5.9, 6.1)).toBeNull();
   });
 
   it.each([
