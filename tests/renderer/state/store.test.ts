@@ -1,0 +1,227 @@
+import { describe, expect, it, vi } from 'vitest';
+import { DEFAULT_PREFERENCES } from '../../../electron/host/contract.ts';
+import type { Opened, OpenedLog } from '../../../renderer/host/interface.ts';
+import { createAppStore, openFiring } from '../../../renderer/state/store.ts';
+import type { Analyst, Outcome } from '../../../renderer/worker/analyst.ts';
+import type { ShownTrace } from '../../../renderer/worker/protocol.ts';
+import { exampleDocument } from '../../fixtures/documents/load.ts';
+
+const good = exampleDocument('good-firing');
+const troubled = exampleDocument('troubled-firing');
+const trace: ShownTrace = {
+  summary: good.trace,
+  atSeconds: Float64Array.of(0, 60),
+  celsius: Float64Array.of(20, 21),
+  slopeCPerHour: Float64Array.of(60, 60),
+  setpointC: null,
+  outputPercent: null,
+  zones: [],
+  removed: [],
+};
+const answered = (document = good): Outcome => ({ kind: 'answered', document, trace });
+const refused: Outcome = {
+  ...{ kind: 'refused', code: 'no-time', message: 'no column looks like times', line: 2 },
+};
+
+const log = (fileName: string): OpenedLog => ({
+  fileName,
+  bytes: new TextEncoder().encode('x'),
+  sha256: 'ab',
+});
+const SCHEDULE = {
+  fileName: 'mine.schedule.json',
+  text: '{"name":"Mine","segments":[{"ratePerHour":100,"target":1000}]}',
+};
+const opened = (rest: Partial<Opened>): Opened => ({
+  logs: [],
+  schedule: null,
+  refused: [],
+  ...rest,
+});
+
+/** A store whose analyst answers when the test says so. */
+const setUp = () => {
+  const waiting: ((outcome: Outcome) => void)[] = [];
+  const asked: Parameters<Analyst['ask']>[] = [];
+  const cancel = vi.fn(() => {
+    for (const settle of waiting.splice(0)) settle({ kind: 'superseded' });
+  });
+  const analyst: Analyst = {
+    ask: (...question) => {
+      asked.push(question);
+      return new Promise((resolve) => waiting.push(resolve));
+    },
+    cancel,
+  };
+  const keep = vi.fn();
+  const store = createAppStore(analyst, DEFAULT_PREFERENCES, keep);
+  const answer = async (outcome: Outcome): Promise<void> => {
+    waiting.shift()?.(outcome);
+    await new Promise((resolve) => setTimeout(resolve));
+  };
+  const open = async (document = good): Promise<void> => {
+    void store.getState().openLog(log('a.csv'));
+    await answer(answered(document));
+  };
+  return { store, cancel, asked, answer, open, keep, state: store.getState };
+};
+
+describe('opening a log', () => {
+  it('goes from nothing over reading, with its stages, to the sheet', async () => {
+    const { store, asked, answer, state } = setUp();
+    expect(state().firing.kind).toBe('empty');
+    void state().openLog(log('a.csv'));
+    expect(state().firing).toMatchObject({ kind: 'reading', stage: 'fetching' });
+    asked[0]![2]?.('repairing');
+    expect(state().firing).toMatchObject({ kind: 'reading', stage: 'repairing' });
+    await answer(answered());
+    const firing = openFiring(store.getState())!;
+    expect(firing.document).toBe(good);
+    expect(firing.words.unit).toBe('C');
+    expect(state().announcement).toBe(firing.words.verdict.map(({ text }) => text).join(' '));
+  });
+
+  it('ends in a refusal with its line where the log cannot be used', async () => {
+    const { answer, state } = setUp();
+    void state().openLog(log('a.csv'));
+    await answer(refused);
+    expect(state().firing).toMatchObject({ kind: 'refused', code: 'no-time', line: 2 });
+  });
+
+  it('can be stopped, and what stood there before stands there again', async () => {
+    const { open, cancel, state } = setUp();
+    await open();
+    void state().tell({ cone: '6' });
+    void state().openLog(log('b.csv'));
+    state().cancelReading();
+    expect(cancel).toHaveBeenCalled();
+    expect(openFiring(state())?.log.fileName).toBe('a.csv');
+    expect(openFiring(state())?.isWorking).toBe(false);
+    expect(state().told).toEqual(good.options);
+  });
+
+  it('does not hear the answer of a log that was stopped', async () => {
+    const { answer, state } = setUp();
+    void state().openLog(log('a.csv'));
+    state().cancelReading();
+    await answer(answered());
+    expect(state().firing.kind).toBe('empty');
+  });
+
+  it('lets go of what was told of the firing before, and keeps what was told of the kiln', async () => {
+    const { open, answer, asked, state } = setUp();
+    await open();
+    void state().tell({ cone: '6', kiln: { heat: 'fuel' } });
+    await answer(answered());
+    void state().openLog(log('b.csv'));
+    expect(asked.at(-1)![1]).toEqual({ kiln: { heat: 'fuel' } });
+  });
+
+  it('uses the schedule that came with it, and one that was chosen before there was a log', async () => {
+    const { asked, answer, state } = setUp();
+    await state().takeSchedule(SCHEDULE);
+    expect(state().notice?.text).toContain('Mine');
+    void state().openLog(log('a.csv'));
+    expect(asked[0]![1].schedule?.name).toBe('Mine');
+    await answer(answered());
+    void state().openLog(log('b.csv'), {
+      ...SCHEDULE,
+      text: SCHEDULE.text.replace('Mine', 'Other'),
+    });
+    expect(asked[1]![1].schedule?.name).toBe('Other');
+  });
+});
+
+describe('files that come in together', () => {
+  it('are a log with its schedule; of several logs the first is opened, which is said', () => {
+    const { asked, state } = setUp();
+    void state().take(opened({ logs: [log('a.csv'), log('b.csv')], schedule: SCHEDULE }));
+    expect(asked[0]![0].fileName).toBe('a.csv');
+    expect(asked[0]![1].schedule?.name).toBe('Mine');
+    expect(state().notice?.text).toContain('a.csv');
+  });
+
+  it('may hold a schedule that cannot be used: the log is opened, and the line is said', () => {
+    const { asked, state } = setUp();
+    const schedule = { fileName: 'bad.json', text: '{"segments":[]}' };
+    void state().take(opened({ logs: [log('a.csv')], schedule }));
+    expect(asked[0]![1]).toEqual({});
+    expect(state().notice).toMatchObject({ tone: 'problem' });
+    expect(state().scheduleRefused?.fileName).toBe('bad.json');
+  });
+
+  it('may not be had from the machine, which is said', async () => {
+    const { state } = setUp();
+    const why = 'you may not read this file';
+    await state().take(opened({ refused: [{ fileName: 'c.csv', role: 'log', why }] }));
+    expect(state().notice?.text).toBe(`“c.csv”: ${why}`);
+    expect(state().firing.kind).toBe('empty');
+  });
+});
+
+describe('telling something', () => {
+  it('changes the answer and keeps the sheet in place meanwhile', async () => {
+    const { open, answer, asked, state } = setUp();
+    await open();
+    void state().tell({ cone: '6' });
+    expect(openFiring(state())).toMatchObject({ isWorking: true, document: good });
+    expect(asked.at(-1)![1]).toMatchObject({ cone: '6' });
+    await answer({ kind: 'answered', document: troubled, trace: null });
+    expect(openFiring(state())).toMatchObject({ isWorking: false, document: troubled, trace });
+  });
+
+  it('that cannot be is taken back and said', async () => {
+    const { open, answer, state } = setUp();
+    await open();
+    void state().tell({ reading: { temperatureColumn: 'no such' } });
+    await answer(refused);
+    expect(state().told).toEqual(good.options);
+    expect(state().notice?.text).toContain('no column looks like times');
+    expect(openFiring(state())).toMatchObject({ isWorking: false, document: good });
+  });
+
+  it('is still being worked in while a later change waits', async () => {
+    const { open, answer, state } = setUp();
+    await open();
+    void state().tell({ cone: '5' });
+    void state().tell({ cone: '6' });
+    await answer(answered());
+    expect(openFiring(state())?.isWorking).toBe(true);
+    await answer(answered());
+    expect(openFiring(state())?.isWorking).toBe(false);
+  });
+
+  it('keeps the chosen finding where it is still found, and lets go of it where not', async () => {
+    const { open, answer, state } = setUp();
+    await open(troubled);
+    const last = troubled.findings.length - 1;
+    state().select(last);
+    void state().tell({ cone: '5' });
+    const findings = [troubled.findings[last]!];
+    await answer({ kind: 'answered', document: { ...troubled, findings }, trace: null });
+    expect(state().selected).toBe(0);
+    void state().tell({ cone: '6' });
+    await answer({ kind: 'answered', document: { ...troubled, findings: [] }, trace: null });
+    expect(state().selected).toBeNull();
+  });
+});
+
+describe('the preferences', () => {
+  it('change every sentence at once with the unit, and are kept', async () => {
+    const { open, keep, state } = setUp();
+    await open();
+    state().setPreferences({ unit: 'F' });
+    const { words } = openFiring(state())!;
+    expect(words.unit).toBe('F');
+    expect(JSON.stringify(words)).not.toMatch(/\d °C/);
+    expect(keep).toHaveBeenLastCalledWith({ ...DEFAULT_PREFERENCES, unit: 'F' });
+  });
+
+  it('step the text up and down between 80 and 200 %', () => {
+    const { state } = setUp();
+    for (let i = 0; i < 20; i++) state().stepText(1);
+    expect(state().preferences.textPercent).toBe(200);
+    for (let i = 0; i < 20; i++) state().stepText(-1);
+    expect(state().preferences.textPercent).toBe(80);
+  });
+});

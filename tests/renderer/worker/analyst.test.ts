@@ -1,0 +1,124 @@
+import { describe, expect, it, vi } from 'vitest';
+import { createAnalyst, type WorkerLike } from '../../../renderer/worker/analyst.ts';
+import type { AnalysisRequest, LogFile, WorkerMessage } from '../../../renderer/worker/protocol.ts';
+import { exampleDocument } from '../../fixtures/documents/load.ts';
+
+const document = exampleDocument('good-firing');
+const log = (fileName: string): LogFile => ({ fileName, blob: new Blob(['x']), sha256: null });
+
+/** A worker that answers when the test says so. */
+class HandWorker implements WorkerLike {
+  readonly asked: AnalysisRequest[] = [];
+  isEnded = false;
+  onmessage: WorkerLike['onmessage'] = null;
+  onerror: WorkerLike['onerror'] = null;
+
+  postMessage(request: AnalysisRequest): void {
+    this.asked.push(request);
+  }
+
+  terminate(): void {
+    this.isEnded = true;
+  }
+
+  say(message: WorkerMessage): void {
+    this.onmessage?.({ data: message } as MessageEvent<WorkerMessage>);
+  }
+
+  answer(): void {
+    const { id } = this.asked.at(-1)!;
+    this.say({ kind: 'answered', id, document, trace: null });
+  }
+}
+
+const setUp = () => {
+  const workers: HandWorker[] = [];
+  const analyst = createAnalyst(() => {
+    const worker = new HandWorker();
+    workers.push(worker);
+    return worker;
+  });
+  return { analyst, workers };
+};
+
+describe('the analyst', () => {
+  it('starts its worker when it is first asked, tells the stages, and gives the answer', async () => {
+    const { analyst, workers } = setUp();
+    expect(workers).toHaveLength(0);
+    const onStage = vi.fn();
+    const outcome = analyst.ask(log('a.csv'), { cone: '6' }, onStage);
+    const [worker] = workers;
+    const { id } = worker!.asked[0]!;
+    worker!.say({ kind: 'stage', id, stage: 'reading' });
+    worker!.answer();
+    expect(await outcome).toMatchObject({ kind: 'answered', document });
+    expect(onStage.mock.calls).toEqual([['reading']]);
+    expect(worker!.asked[0]).toMatchObject({ options: { cone: '6' } });
+  });
+
+  it('gives each log a key of its own, and one log the same key every time', async () => {
+    const { analyst, workers } = setUp();
+    const [a, b] = [log('a.csv'), log('b.csv')];
+    for (const file of [a, a, b, a]) {
+      const outcome = analyst.ask(file, {});
+      workers[0]!.answer();
+      await outcome;
+    }
+    const keys = workers[0]!.asked.map(({ logKey }) => logKey);
+    expect(keys[0]).toBe(keys[1]);
+    expect(keys[3]).toBe(keys[0]);
+    expect(keys[2]).not.toBe(keys[0]);
+  });
+
+  it('puts only the last of the questions that pile up about one log', async () => {
+    const { analyst, workers } = setUp();
+    const file = log('a.csv');
+    const outcomes = (['4', '5', '6'] as const).map((cone) => analyst.ask(file, { cone }));
+    workers[0]!.answer();
+    workers[0]!.answer();
+    expect((await Promise.all(outcomes)).map(({ kind }) => kind)).toEqual([
+      'answered',
+      'superseded',
+      'answered',
+    ]);
+    expect(workers[0]!.asked.map(({ options }) => options.cone)).toEqual(['4', '6']);
+  });
+
+  it('ends the worker when another log is opened meanwhile, and starts anew', async () => {
+    const { analyst, workers } = setUp();
+    const first = analyst.ask(log('large.csv'), {});
+    const second = analyst.ask(log('small.csv'), {});
+    expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, false]);
+    workers[1]!.answer();
+    expect((await first).kind).toBe('superseded');
+    expect((await second).kind).toBe('answered');
+  });
+
+  it('drops everything on cancel, and hears no more of it', async () => {
+    const { analyst, workers } = setUp();
+    const outcome = analyst.ask(log('large.csv'), {});
+    analyst.cancel();
+    expect(workers[0]!.isEnded).toBe(true);
+    workers[0]!.answer();
+    expect((await outcome).kind).toBe('superseded');
+  });
+
+  it('does not end a worker that has nothing to do', async () => {
+    const { analyst, workers } = setUp();
+    const outcome = analyst.ask(log('a.csv'), {});
+    workers[0]!.answer();
+    await outcome;
+    analyst.cancel();
+    expect(workers[0]!.isEnded).toBe(false);
+  });
+
+  it('says so when the worker comes to a sudden end, and works on with another', async () => {
+    const { analyst, workers } = setUp();
+    const outcome = analyst.ask(log('a.csv'), {});
+    workers[0]!.onerror?.({ preventDefault: () => undefined } as ErrorEvent);
+    expect(await outcome).toMatchObject({ kind: 'refused', code: 'internal' });
+    const next = analyst.ask(log('a.csv'), {});
+    workers[1]!.answer();
+    expect((await next).kind).toBe('answered');
+  });
+});

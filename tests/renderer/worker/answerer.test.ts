@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { Refusal } from '../../../core/model/refusal.ts';
+import { buffersOf, createAnswerer, refusedBy } from '../../../renderer/worker/answerer.ts';
+import type { AnalysisRequest, Stage } from '../../../renderer/worker/protocol.ts';
+
+/** A climb to 1000 °C and down again, a reading a minute. */
+const rows = Array.from(
+  { length: 600 },
+  (_, i) => `${i * 60},${20 + 980 * Math.sin((i * Math.PI) / 599)}`,
+);
+const text = ['seconds,temperature (°C)', ...rows, ''].join('\n');
+const log = { fileName: 'a.csv', blob: new Blob([text]), sha256: null };
+const request = (rest: Partial<AnalysisRequest> = {}): AnalysisRequest => ({
+  id: 1,
+  logKey: 1,
+  log,
+  options: {},
+  ...rest,
+});
+const surroundings = { sha256: () => Promise.resolve('abc') };
+
+const asked = async (answer: ReturnType<typeof createAnswerer>, what: AnalysisRequest) => {
+  const stages: Stage[] = [];
+  const answered = await answer(what, (stage) => stages.push(stage));
+  return { ...answered, stages };
+};
+
+describe('the answerer', () => {
+  it('reads, repairs and judges a log, and sends the columns that are drawn', async () => {
+    const answered = await asked(createAnswerer(surroundings), request());
+    expect(answered.stages).toEqual(['fetching', 'reading', 'repairing', 'judging']);
+    expect(answered.document.source).toMatchObject({ fileName: 'a.csv', sha256: 'abc' });
+    expect(answered.trace?.celsius).toHaveLength(600);
+    expect(answered.trace).not.toHaveProperty('smoothC');
+  });
+
+  it('does not read a log again for another question about it, nor send its columns', async () => {
+    const answer = createAnswerer(surroundings);
+    await asked(answer, request());
+    const again = await asked(answer, request({ options: { cone: '06' } }));
+    expect(again.stages).toEqual(['judging']);
+    expect(again.trace).toBeNull();
+    expect(again.document.heatWork?.target?.cone).toBe('06');
+  });
+
+  it('reads it again when it is to be read differently, or is another log', async () => {
+    const answer = createAnswerer(surroundings);
+    await asked(answer, request());
+    const inFahrenheit = await asked(answer, request({ options: { reading: { unit: 'F' } } }));
+    expect(inFahrenheit.trace).not.toBeNull();
+    expect(inFahrenheit.document.trace.peakC).toBeCloseTo((1000 - 32) / 1.8, 0);
+    const other = await asked(answer, request({ logKey: 2 }));
+    expect(other.stages).toContain('reading');
+  });
+
+  it('keeps its own columns when those it sent have been taken away', async () => {
+    const answer = createAnswerer(surroundings);
+    const { trace } = await asked(answer, request());
+    structuredClone(trace, { transfer: buffersOf(trace!) });
+    expect(trace!.celsius).toHaveLength(0);
+    const again = await asked(answer, request({ options: { cone: '06' } }));
+    expect(again.document.trace.samples).toBe(600);
+  });
+
+  it('takes the host’s hash where there is one', async () => {
+    const known = { ...log, sha256: 'from the host' };
+    const { document } = await asked(createAnswerer(surroundings), request({ log: known }));
+    expect(document.source.sha256).toBe('from the host');
+  });
+
+  it('says no for a log without readings, and answers the next one', async () => {
+    const answer = createAnswerer(surroundings);
+    const bad = { ...log, blob: new Blob(['time,temp\n']) };
+    await expect(asked(answer, request({ log: bad }))).rejects.toThrow(Refusal);
+    expect((await asked(answer, request({ logKey: 3 }))).document.trace.samples).toBe(600);
+  });
+});
+
+describe('what is told when there is no answer', () => {
+  it('is the refusal itself, or for anything else a fault of the program', () => {
+    const refusal = new Refusal('no-time', 'no column looks like times', 3);
+    expect(refusedBy(refusal)).toEqual({
+      code: 'no-time',
+      message: 'no column looks like times',
+      line: 3,
+    });
+    const fault = refusedBy(new TypeError('x is not a function'));
+    expect(fault).toMatchObject({ code: 'internal', line: null });
+    expect(fault.message).not.toContain('function');
+  });
+});
