@@ -3,7 +3,7 @@ export type TypedNumber = { readonly value: number } | { readonly wrong: string 
 
 const PLAIN = /^[+-]?(\d+\.?\d*|\.\d+)$/;
 /** A comma before three digits may part thousands or decimals: nobody but the typist can know. */
-const DOUBTFUL_COMMA = /^[+-]?\d{1,3}(,\d{3})+$/;
+const DOUBTFUL_COMMA = /^[+-]?[1-9]\d{0,2}(,\d{3})+$/;
 
 /**
  * Reads a number as people type it: `1220`, `12.5`, `12,5`, `−3`. The machine's locale has no say, so

@@ -1,4 +1,4 @@
-import { Label, Radio, RadioGroup } from 'react-aria-components';
+import { Label, RadioButton, RadioField, RadioGroup } from 'react-aria-components';
 import type { ChoiceOf } from './choice.tsx';
 
 interface PickProps<Value extends string> {
@@ -27,10 +27,12 @@ export const Pick = <Value extends string>(props: PickProps<Value>) => {
       <Label className="field-label">{label}</Label>
       <div className="pick">
         {[...choices, { value: NONE, label: none }].map((choice) => (
-          <Radio key={choice.value} value={choice.value} className="pick-one">
-            <span aria-hidden="true" className="pick-dot" />
-            {choice.label}
-          </Radio>
+          <RadioField key={choice.value} value={choice.value}>
+            <RadioButton className="pick-one">
+              <span aria-hidden="true" className="pick-dot" />
+              {choice.label}
+            </RadioButton>
+          </RadioField>
         ))}
       </div>
     </RadioGroup>

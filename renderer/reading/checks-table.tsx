@@ -21,7 +21,7 @@ export const ChecksTable = ({ checks }: { readonly checks: readonly CheckWords[]
   const outcomes = [...new Map(checks.map((check) => [check.outcome, check.outcomeWord]))];
   const shown = checks.filter(({ outcome }) => only === null || outcome === only);
   return (
-    <section aria-labelledby={id}>
+    <section id="checks" aria-labelledby={id}>
       <h3 id={id}>What was looked for</h3>
       <p className="quiet">Silence is no clean bill of health: each check says how it came out.</p>
       <Pick

@@ -6,11 +6,12 @@ import { retold } from '../state/told.ts';
 import { Choice } from '../controls/choice.tsx';
 import { NumberEntry } from '../controls/number-entry.tsx';
 import {
-  columnChoices,
   DAY_ORDER_CHOICES,
   decided,
   DECIMAL_MARK_CHOICES,
   DELIMITER_CHOICES,
+  temperatureChoices,
+  timeChoices,
   toldReading,
   UNIT_CHOICES,
 } from './reading-choices.ts';
@@ -48,7 +49,7 @@ export const ReadDifferently = ({ document, options, onOptions }: ReadDifferentl
           label="The kiln’s temperature stands in"
           value={reading?.temperatureColumn ?? null}
           none={AS_READ}
-          choices={columnChoices(document)}
+          choices={temperatureChoices(document)}
           onChoice={(temperatureColumn) =>
             tell({ temperatureColumn: temperatureColumn ?? undefined })
           }
@@ -59,6 +60,13 @@ export const ReadDifferently = ({ document, options, onOptions }: ReadDifferentl
           none={AS_READ}
           choices={UNIT_CHOICES}
           onChoice={(unit) => tell({ unit: unit ?? undefined })}
+        />
+        <Choice
+          label="The time stands in"
+          value={reading?.timeColumns?.[0] ?? null}
+          none={AS_READ}
+          choices={timeChoices(document)}
+          onChoice={(column) => tell({ timeColumns: column === null ? undefined : [column] })}
         />
         {hasDates ? (
           <Choice

@@ -36,13 +36,20 @@ export const DELIMITER_CHOICES: readonly ChoiceOf<string>[] = [',', ';', '\t', '
   (value) => ({ value, label: sentence(delimiterName(value)) }),
 );
 
+const choicesOf = (names: readonly string[]): readonly ChoiceOf<string>[] =>
+  [...new Set(names)].filter((name) => name !== '').map((value) => ({ value, label: value }));
+
 /** The columns that could hold the kiln's temperature: all that were met, by name. */
-export const columnChoices = ({
+export const temperatureChoices = ({
   source,
-}: Pick<AnalysisDocument, 'source'>): readonly ChoiceOf<string>[] => {
-  const names = [...new Set(source.channels.map(({ name }) => name))];
-  return names.filter((name) => name !== '').map((name) => ({ value: name, label: name }));
-};
+}: Pick<AnalysisDocument, 'source'>): readonly ChoiceOf<string>[] =>
+  choicesOf(source.channels.map(({ name }) => name));
+
+/** The columns that could hold the time: the one in use first, and all others. */
+export const timeChoices = ({
+  source,
+}: Pick<AnalysisDocument, 'source'>): readonly ChoiceOf<string>[] =>
+  choicesOf([...source.time.columns, ...source.channels.map(({ name }) => name)]);
 
 /** What was decided on one matter, in the reader's own words; null where it never came up. */
 export const decided = (

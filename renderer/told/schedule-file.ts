@@ -12,9 +12,8 @@ export const fileStem = (name: string): string =>
     // eslint-disable-next-line no-control-regex -- these are what is looked for
     .replace(/[\\/:*?"<>|\u0000-\u001f\u007f]+/g, ' ')
     .replace(/\s+/g, ' ')
-    .trim()
     .slice(0, LONGEST_STEM)
-    .replace(/^\.+|[. ]+$/g, '') || 'schedule';
+    .replace(/^[. ]+|[. ]+$/g, '') || 'schedule';
 
 /** The schedule as a file to be saved, in the reader's unit. */
 export const scheduleFile = (

@@ -22,7 +22,7 @@ export const SchedulePart = (props: ToldPanelProps) => {
   const id = useId();
   const formId = useId();
   const [isFromCone, setFromCone] = useState(false);
-  const { draft, change, settle } = useScheduleDraft(options.schedule, unit, (schedule) =>
+  const { draft, change, takeAway, settle } = useScheduleDraft(options.schedule, unit, (schedule) =>
     onOptions(retold(options, { schedule })),
   );
   return (
@@ -56,10 +56,7 @@ export const SchedulePart = (props: ToldPanelProps) => {
           Make one from a cone
         </Button>
         {draft === null ? null : (
-          <Button
-            className="button-plain"
-            onPress={() => onOptions(retold(options, { schedule: undefined }))}
-          >
+          <Button className="button-plain" onPress={takeAway}>
             take the schedule away
           </Button>
         )}

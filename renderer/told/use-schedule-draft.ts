@@ -16,6 +16,8 @@ interface DraftInHand {
   /** Null while there is no schedule, whole or begun. */
   readonly draft: ScheduleDraft | null;
   readonly change: (by: DraftChange) => void;
+  /** No schedule any more, neither told nor begun. */
+  readonly takeAway: () => void;
   /** Tells at once what still waits for the typing to rest. */
   readonly settle: () => void;
 }
@@ -27,7 +29,7 @@ interface DraftInHand {
 export const useScheduleDraft = (
   schedule: Schedule | undefined,
   unit: TemperatureUnit,
-  onSchedule: (schedule: Schedule) => void,
+  onSchedule: (schedule: Schedule | undefined) => void,
 ): DraftInHand => {
   const [draft, setDraft] = useState(() => (schedule ? draftOf(schedule) : null));
   const told = useRef(schedule);
@@ -38,6 +40,7 @@ export const useScheduleDraft = (
 
   useEffect(() => {
     if (isSameSchedule(told.current, schedule)) return;
+    settled.drop();
     told.current = schedule;
     setDraft(schedule ? draftOf(schedule) : null);
   }, [schedule]);
@@ -49,5 +52,12 @@ export const useScheduleDraft = (
     if (whole === null || isSameSchedule(whole, told.current)) settled.drop();
     else settled.soon(whole);
   };
-  return { draft, change, settle: settled.now };
+  const takeAway = (): void => {
+    settled.drop();
+    setDraft(null);
+    if (told.current === undefined) return;
+    told.current = undefined;
+    onSchedule(undefined);
+  };
+  return { draft, change, takeAway, settle: settled.now };
 };
