@@ -1,0 +1,129 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+import type { NamedFile } from '../../electron/host/handed-files.ts';
+import { serveFiring } from '../../electron/host/loopback/serve-firing.ts';
+import { loadPage } from '../../electron/host/page.ts';
+import { theBrowser } from '../browser/find-browser.ts';
+
+const ROOT = join(import.meta.dirname, '..', '..');
+const BUILT = join(ROOT, 'dist', 'renderer');
+export const SAMPLES = join(ROOT, 'sample-traces');
+
+/** A sample's file as the window would be given it. */
+export const sampleText = (name: string): string => readFileSync(join(SAMPLES, name), 'utf8');
+
+/** The window in a real browser, served by the loopback host as `npm start` serves it. */
+export interface TestWindow {
+  readonly page: Page;
+  /** Errors of the console, of scripts, and of the page's policy. */
+  readonly problems: string[];
+  /** Requests that went anywhere but to the host. */
+  readonly strayRequests: string[];
+  readonly close: () => Promise<void>;
+}
+
+export const launchBrowser = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: theBrowser(),
+    // Chromium refuses its sandbox to root, as which containers test.
+    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
+  });
+
+const servedPage = async () => {
+  if (!existsSync(BUILT)) throw new Error('the window is not built: run `npm run build` first');
+  return loadPage(BUILT);
+};
+
+/** Opens the window, with files to begin with. */
+export const openWindow = async (
+  browser: Browser,
+  options: BrowserContextOptions = {},
+  begin: readonly NamedFile[] = [],
+): Promise<TestWindow> => {
+  const settings = mkdtempSync(join(tmpdir(), 'afterfire-settings-'));
+  const host = await serveFiring(await servedPage(), begin, settings);
+  const origin = new URL(host.address).origin;
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    acceptDownloads: true,
+    ...options,
+  });
+  await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin });
+  const page = await context.newPage();
+  const problems: string[] = [];
+  const strayRequests: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') problems.push(message.text());
+  });
+  page.on('pageerror', (error) => problems.push(error.message));
+  page.on('request', (request) => {
+    const url = new URL(request.url());
+    if (url.origin !== origin && url.protocol !== 'blob:') strayRequests.push(request.url());
+  });
+  await page.goto(host.address);
+  return {
+    page,
+    problems,
+    strayRequests,
+    close: async () => {
+      await context.close();
+      host.close();
+      rmSync(settings, { recursive: true, force: true });
+    },
+  };
+};
+
+export interface DroppedFile {
+  readonly name: string;
+  /** Bytes, so that any encoding can be dropped. */
+  readonly bytes: Uint8Array;
+}
+
+export const sampleFile = (name: string): DroppedFile => ({
+  name,
+  bytes: readFileSync(join(SAMPLES, name)),
+});
+
+export const textFile = (name: string, text: string): DroppedFile => ({
+  name,
+  bytes: new TextEncoder().encode(text),
+});
+
+/** Drops files on the window as the system would: over it, then let go. */
+export const dropFiles = async (page: Page, files: readonly DroppedFile[]): Promise<void> => {
+  const plain = files.map(({ name, bytes }) => ({
+    name,
+    base64: Buffer.from(bytes).toString('base64'),
+  }));
+  await page.evaluate((dropped) => {
+    const dataTransfer = new DataTransfer();
+    for (const { name, base64 } of dropped) {
+      const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+      dataTransfer.items.add(new File([bytes], name));
+    }
+    for (const type of ['dragover', 'drop']) {
+      const event = new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true });
+      document.body.dispatchEvent(event);
+    }
+  }, plain);
+};
+
+/** Waits until a firing stands on the sheet and nothing is being worked in. */
+export const settled = async (page: Page): Promise<void> => {
+  await page.locator('.sheet[aria-busy="false"] .verdict').waitFor();
+};
+
+/** What the crosshair reads, by the readout's own names. */
+export const readout = (page: Page): Promise<Record<string, string>> =>
+  page
+    .locator('.readout-cell')
+    .evaluateAll((cells) =>
+      Object.fromEntries(
+        cells.map((cell) => [
+          cell.querySelector('dt')?.textContent ?? '',
+          cell.querySelector('dd')?.textContent ?? '',
+        ]),
+      ),
+    );
