@@ -2,7 +2,7 @@ import type { MouseEvent } from 'react';
 import type { OpenFiring } from '../state/firing.ts';
 
 /** Below this the alignment is told as uncertain, as the wording does. */
-const SURE_OF_LEGS = 0.8;
+const SURE_OF_LEGS = 0.65;
 
 interface GuessesProps {
   readonly firing: OpenFiring;
