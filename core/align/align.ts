@@ -11,10 +11,12 @@ import type { Course } from '../trace/course.ts';
 import { seconds } from '../units.ts';
 import { anchoredHot, startOfPlan } from './anchor.ts';
 import { boundaryCertainties } from './certainty.ts';
+import { plannedClock } from './clock.ts';
 import { confidenceOf } from './confidence.ts';
 import { gridOf } from './grid.ts';
 import { layLegs } from './lay.ts';
 import { refineLaying, type RefinedLaying } from './refine.ts';
+import { setpointClock } from './setpoint.ts';
 import { verdictOf } from './verdicts.ts';
 
 /** Time by time, where the plan is laid; full power takes as long as the firing shows it took. */
@@ -83,7 +85,8 @@ export const align = (trace: Trace, schedule: Schedule): Alignment => {
   const provisional = startOfPlan(trace);
   const searched = intendedLegs(schedule, provisional);
   const grid = gridOf(trace, searched);
-  const { laying, tables } = layLegs(grid, searched);
+  const clock = setpointClock(trace, searched) ?? plannedClock(searched);
+  const { laying, tables } = layLegs(grid, searched, clock);
   const refined = refineLaying(trace, grid, laying, searched);
   const { start, legs } = planFor(schedule, trace, searched, provisional, refined);
   const aligned = legs.map((leg, k) => alignedLeg(leg, refined.legs[k] ?? null, noiseC));

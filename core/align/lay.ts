@@ -1,4 +1,5 @@
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
+import type { Clock } from './clock.ts';
 import type { Grid } from './grid.ts';
 import { idleCost, naturalCoolingCost } from './outside.ts';
 import { stagesOf, type Stage } from './stages.ts';
@@ -68,8 +69,8 @@ const endingCosts = (grid: Grid, total: number): Float64Array[] => {
   });
 };
 
-const fill = (grid: Grid, legs: readonly IntendedLeg[]): LayingTables => {
-  const stages = stagesOf(grid, legs);
+const fill = (grid: Grid, legs: readonly IntendedLeg[], clock: Clock): LayingTables => {
+  const stages = stagesOf(grid, legs, clock);
   const best = [idleCost(grid)];
   const origin: Int32Array[] = [];
   for (const stage of stages) {
@@ -100,8 +101,9 @@ const cheapestEnding = ({ best, endings }: LayingTables) => {
 export const layLegs = (
   grid: Grid,
   legs: readonly IntendedLeg[],
+  clock: Clock,
 ): { laying: Laying; tables: LayingTables } => {
-  const tables = fill(grid, legs);
+  const tables = fill(grid, legs, clock);
   const ending = cheapestEnding(tables);
   const laid: Laid[] = legs.map(() => null);
   let to = ending.at;

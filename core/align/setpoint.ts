@@ -1,33 +1,86 @@
 import type { Trace } from '../model/trace.ts';
-import { seconds, type Seconds } from '../units.ts';
-import { picked } from '../trace/search.ts';
+import type { IntendedLeg } from '../schedule/intended-curve.ts';
+import { celsius as asCelsius, celsiusDelta, seconds, type Seconds } from '../units.ts';
+import { lowerBound, picked } from '../trace/search.ts';
 import { findLegs } from '../trace/legs.ts';
 import { medianInterval } from '../trace/clock.ts';
 import { localSlopes } from '../trace/slopes.ts';
-import { averaged } from '../trace/thin.ts';
+import { averaged, type ThinCurve } from '../trace/thin.ts';
+import { plannedClock, SETPOINT_TRUST, type Clock } from './clock.ts';
+import { gridOf } from './grid.ts';
+import { layLegs } from './lay.ts';
 
-/** A setpoint column that is empty for more than this share of the record says too little. */
+/** A setpoint column with fewer values than this share of the heating's samples says too little. */
 const FEWEST_SHARE = 0.5;
 /** More points than this place no corner better: some ten seconds apart. */
 const MOST_POINTS = 5000;
 /** A corner further from a boundary than this belongs to something else (chosen). */
 const SAME_CORNER_SECONDS = 900;
 
+/** The logged setpoint as a curve of its own; null without a usable one. */
+const setpointCurve = (trace: Trace): ThinCurve | null => {
+  const { setpointC, atSeconds } = trace;
+  if (setpointC === null) return null;
+  const given = Uint32Array.from(atSeconds.keys()).filter((i) => Number.isFinite(setpointC[i]));
+  if (given.length < FEWEST_SHARE * heatedSamples(trace)) return null;
+  return averaged(picked(atSeconds, given), picked(setpointC, given), MOST_POINTS);
+};
+
+/** How many samples lie between the start of heating and its end. */
+const heatedSamples = ({ atSeconds, summary }: Trace): number =>
+  lowerBound(atSeconds, summary.offSeconds ?? summary.durationSeconds) -
+  lowerBound(atSeconds, summary.startSeconds ?? 0);
+
+const cornersOf = (curve: ThinCurve): number[] => {
+  const times = curve.atSeconds;
+  const slopes = localSlopes(times, curve.celsius, 0, medianInterval(times));
+  const legs = findLegs({ ...curve, noiseC: 0, ...slopes });
+  return [...legs.map((leg) => leg.startSeconds), seconds(times[times.length - 1]!)];
+};
+
 /**
  * The moments at which the logged setpoint appears, changes its course and goes; null without a
  * usable setpoint.
  */
 export const setpointCorners = (trace: Trace): number[] | null => {
-  const { setpointC, atSeconds } = trace;
-  if (setpointC === null) return null;
-  const given = Uint32Array.from(atSeconds.keys()).filter((i) => Number.isFinite(setpointC[i]));
-  if (given.length < FEWEST_SHARE * atSeconds.length) return null;
-  const curve = averaged(picked(atSeconds, given), picked(setpointC, given), MOST_POINTS);
-  const times = curve.atSeconds;
-  const slopes = localSlopes(times, curve.celsius, 0, medianInterval(times));
-  const legs = findLegs({ ...curve, noiseC: 0, ...slopes });
-  const lastSeconds = times[times.length - 1]!;
-  return [...legs.map((leg) => leg.startSeconds), seconds(lastSeconds)];
+  const curve = setpointCurve(trace);
+  return curve === null ? null : cornersOf(curve);
+};
+
+/** The setpoint as if it were a kiln that follows to the letter. */
+const asTrace = (trace: Trace, { atSeconds, celsius }: ThinCurve): Trace => ({
+  ...trace,
+  atSeconds,
+  celsius,
+  smoothC: celsius,
+  summary: {
+    ...trace.summary,
+    noiseC: celsiusDelta(0),
+    peakC: asCelsius(celsius.reduce((most, value) => Math.max(most, value), -Infinity)),
+  },
+});
+
+/** A corner this near to where the search put a boundary is that boundary, told better. */
+const NEAR_GRID_POINTS = 2;
+
+/**
+ * When the programme ended each leg, by the logged setpoint: the schedule laid on the setpoint as it
+ * is laid on a kiln. Null without a usable setpoint, and for legs that it does not show.
+ */
+export const setpointClock = (trace: Trace, legs: readonly IntendedLeg[]): Clock | null => {
+  const curve = setpointCurve(trace);
+  if (curve === null) return null;
+  const grid = gridOf(asTrace(trace, curve), legs);
+  const { laying } = layLegs(grid, legs, plannedClock(legs));
+  const corners = cornersOf(curve);
+  const count = grid.atSeconds.length;
+  const spacing = (grid.atSeconds[count - 1]! - grid.atSeconds[0]!) / Math.max(1, count - 1);
+  return laying.legs.map((leg) => {
+    if (leg === null) return null;
+    const at = grid.atSeconds[leg.to]!;
+    const corner = corners.find((moment) => Math.abs(moment - at) <= NEAR_GRID_POINTS * spacing);
+    return { endSeconds: corner ?? at, ...SETPOINT_TRUST };
+  });
 };
 
 export interface Snapped {

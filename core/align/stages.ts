@@ -1,4 +1,5 @@
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
+import { clockCost, type Clock, type LegEnd } from './clock.ts';
 import { KINK_REACH, type Grid } from './grid.ts';
 import { capped, tempered } from './penalties.ts';
 
@@ -86,22 +87,10 @@ const UNDER_WAY = 2;
 const isRecordEnd = (grid: Grid, to: number): boolean =>
   grid.reachesEnd && to === grid.celsius.length - 1;
 
-/** A kiln behind its programme, whose controller goes on by the clock, is not the likeliest case … */
-const BEHIND = 4;
-/** … and then the leg ends when the clock says, give or take how well the start is known. */
-const CLOCK_SECONDS = 300;
-const OFF_CLOCK_AT_MOST = 45;
 /** A kiln this far from where a leg was to begin has something to make up. */
 const CATCHING_UP_C = 5;
-
-/**
- * What it costs that a leg ends at a point although the kiln is short of its target: the controller
- * went on by the clock. Endless where no clock can be kept, after a leg at full power.
- */
-const clockCost = (grid: Grid, leg: IntendedLeg, keepsClock: boolean, to: number): number =>
-  keepsClock
-    ? BEHIND + capped(grid.atSeconds[to]! - leg.endSeconds, CLOCK_SECONDS, OFF_CLOCK_AT_MOST)
-    : Infinity;
+/** … and may outrun its programme at this cost. */
+const CATCHING_UP = 12;
 
 const slopeBetween = (grid: Grid, from: number, to: number): number =>
   ((grid.celsius[to]! - grid.celsius[from]!) * 3600) /
@@ -129,7 +118,7 @@ const creepBegins = (grid: Grid, levelC: number): Int32Array => {
  * A climb or a controlled fall to its target. Where no hold follows, the kiln may creep at its end;
  * where one does, creeping is the hold's.
  */
-const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, keepsClock: boolean): Stage => {
+const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, clock: LegEnd | null): Stage => {
   const direction = leg.kind === 'ramp' ? 1 : -1;
   const begins = creepBegins(grid, leg.endC);
   const paceCost = (from: number, to: number): number => {
@@ -137,13 +126,15 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, keepsClock: b
     if (leg.rateCPerHour === null) return slope > 0 ? 0 : FAST_AT_MOST;
     const pace = rateCost(slope, direction * leg.rateCPerHour);
     const behindC = direction * (leg.startC - grid.celsius[from]!);
-    return slope > 0 && behindC > CATCHING_UP_C ? Math.min(pace, BEHIND + SLOW_AT_MOST) : pace;
+    return slope > 0 && behindC > CATCHING_UP_C ? Math.min(pace, CATCHING_UP) : pace;
   };
   const endCost = (to: number): number => {
+    // Where a hold follows, the kiln may come to its level after the programme has.
+    if (clock?.isSeen === true && !holds) return clockCost(clock, grid.atSeconds[to]!);
     const shortC = direction * (leg.endC - grid.celsius[to]!);
     if (shortC > 0 && isRecordEnd(grid, to)) return UNDER_WAY;
     const arrival = arrivalCost(shortC);
-    return shortC > 0 ? Math.min(arrival, clockCost(grid, leg, keepsClock, to)) : arrival;
+    return shortC > 0 ? Math.min(arrival, clockCost(clock, grid.atSeconds[to]!)) : arrival;
   };
   const courseCost = (from: number, to: number): number =>
     paceCost(from, to) + shapeCost(grid, from, to);
@@ -169,7 +160,7 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, keepsClock: b
   };
 };
 
-const holdStage = (grid: Grid, leg: IntendedLeg, keepsClock: boolean): Stage => {
+const holdStage = (grid: Grid, leg: IntendedLeg, clock: LegEnd | null): Stage => {
   const level = leg.endC;
   const plannedMinutes = (leg.endSeconds - leg.startSeconds) / 60;
   const wanderCost = (from: number, to: number): number => {
@@ -185,7 +176,9 @@ const holdStage = (grid: Grid, leg: IntendedLeg, keepsClock: boolean): Stage => 
     );
     const offLevel = capped(grid.fits.mean(from, to + 1) - level, HOLD_LEVEL_C, LEVEL_AT_MOST);
     return (
-      Math.min(offLevel, clockCost(grid, leg, keepsClock, to)) +
+      (clock?.isSeen === true
+        ? clockCost(clock, grid.atSeconds[to]!)
+        : Math.min(offLevel, clockCost(clock, grid.atSeconds[to]!))) +
       capped(duration, HOLD_DURATION_SHARE, HOLD_AT_MOST)
     );
   };
@@ -199,12 +192,10 @@ const holdStage = (grid: Grid, leg: IntendedLeg, keepsClock: boolean): Stage => 
   };
 };
 
-/** The stages of intended legs on a grid. */
-export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[]): Stage[] => {
-  const firstFree = legs.findIndex((leg) => leg.rateCPerHour === null);
-  return legs.map((leg, k) => {
-    const keepsClock = firstFree < 0 || k < firstFree;
-    if (leg.kind === 'hold') return holdStage(grid, leg, keepsClock);
-    return movingStage(grid, leg, legs[k + 1]?.kind === 'hold', keepsClock);
+/** The stages of intended legs on a grid, by a clock that may end them before the kiln is there. */
+export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[], clock: Clock): Stage[] =>
+  legs.map((leg, k) => {
+    const end = clock[k] ?? null;
+    if (leg.kind === 'hold') return holdStage(grid, leg, end);
+    return movingStage(grid, leg, legs[k + 1]?.kind === 'hold', end);
   });
-};

@@ -76,21 +76,24 @@ const limitedInRamp = (trace: Trace, leg: AlignedLeg): Limited[] => {
   if (rate === null) {
     return [limitedBetween(trace, actual.startSeconds, actual.endSeconds, null)];
   }
-  const isBehind = (i: number) => {
+  const { outputPercent } = trace;
+  const isLimited = (i: number) => {
     const slope = trace.slopeCPerHour[i]!;
     const error = BEHIND_ERRORS * trace.slopeErrorCPerHour[i]!;
-    return slope + error < BEHIND_SHARE * rate && slope > CLIMBING_SHARE * rate;
+    const isFull = outputPercent !== null && outputPercent[i]! >= FULL_OUTPUT_PERCENT;
+    return (isFull || slope + error < BEHIND_SHARE * rate) && slope > CLIMBING_SHARE * rate;
   };
   const from = actual.startSeconds + EASING_SECONDS;
   const to = actual.endSeconds - EASING_SECONDS;
-  return spansWhere(trace, from, to, isBehind)
+  return spansWhere(trace, from, to, isLimited)
     .filter((span) => outputAgrees(trace, span))
     .map(([start, end]) => limitedBetween(trace, start, end, rate));
 };
 
 /**
  * The stretches in which the kiln climbed as fast as it could: ramps programmed at full power, and
- * those in which it fell behind its plan. A logged output that says otherwise overrules the latter.
+ * those in which it fell behind its plan or, where the output was logged, was seen at full power. A
+ * logged output that says otherwise overrules falling behind.
  */
 export const findLimited = (trace: Trace, legs: readonly AlignedLeg[]): Limited[] =>
   legs.flatMap((leg) => limitedInRamp(trace, leg));

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { plannedClock } from '../../../core/align/clock.ts';
 import { boundaryCertainties } from '../../../core/align/certainty.ts';
 import { layLegs } from '../../../core/align/lay.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
 
 const certaintiesOf = (stretches: typeof AS_PLANNED, schedule?: string) => {
   const { grid, legs } = searched(traceOfStretches(stretches), schedule);
-  const { laying, tables } = layLegs(grid, legs);
+  const { laying, tables } = layLegs(grid, legs, plannedClock(legs));
   return boundaryCertainties(grid, tables, laying);
 };
 

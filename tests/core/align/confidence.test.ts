@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { plannedClock } from '../../../core/align/clock.ts';
 import { confidenceOf } from '../../../core/align/confidence.ts';
 import { layLegs } from '../../../core/align/lay.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
 
 describe('confidence', () => {
   const { grid, legs } = searched(traceOfStretches(AS_PLANNED));
-  const { laying, tables } = layLegs(grid, legs);
+  const { laying, tables } = layLegs(grid, legs, plannedClock(legs));
   const certain = legs.map(() => 1);
 
   it('is the product of agreement and certainty', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { plannedClock } from '../../../core/align/clock.ts';
 import { layLegs } from '../../../core/align/lay.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
 
 describe('laying legs', () => {
   const { grid, legs } = searched(traceOfStretches(AS_PLANNED));
-  const { laying, tables } = layLegs(grid, legs);
+  const { laying, tables } = layLegs(grid, legs, plannedClock(legs));
 
   it('gives ordered stretches that follow on each other', () => {
     laying.legs.slice(1).forEach((leg, k) => {
@@ -37,6 +38,6 @@ describe('laying legs', () => {
 
   it('finds no end of heating in a record that stops before it', () => {
     const cut = searched(traceOfStretches(AS_PLANNED.slice(0, 5)));
-    expect(layLegs(cut.grid, cut.legs).laying.off).toBeNull();
+    expect(layLegs(cut.grid, cut.legs, plannedClock(cut.legs)).laying.off).toBeNull();
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { plannedClock } from '../../../core/align/clock.ts';
 import { layLegs } from '../../../core/align/lay.ts';
 import { refineLaying } from '../../../core/align/refine.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
@@ -7,7 +8,7 @@ import { firing } from '../../builders/trace.ts';
 describe('a laying taken to the full samples', () => {
   const trace = traceOfStretches(AS_PLANNED);
   const { grid, legs } = searched(trace);
-  const { laying } = layLegs(grid, legs);
+  const { laying } = layLegs(grid, legs, plannedClock(legs));
   const refined = refineLaying(trace, grid, laying, legs);
 
   it('ends each leg within a minute of its corner, closer than the grid can', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { plannedClock } from '../../../core/align/clock.ts';
 import { stagesOf } from '../../../core/align/stages.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
 
 const { grid, legs } = searched(traceOfStretches([{ holdMinutes: 60 }, ...AS_PLANNED]));
-const stages = stagesOf(grid, legs);
+const stages = stagesOf(grid, legs, plannedClock(legs));
 const at = (minutes: number) => grid.atSeconds.findIndex((time) => time >= 60 * minutes);
 // After an hour at rest: 60 min to 120 °C, 30 min hold, 326⅔ min to 1100 °C, 120 min to 1220 °C, 15 min.
 const [start, top, held, turned, peak, over] = [
@@ -37,8 +38,8 @@ describe('what legs cost', () => {
 
   it('is next to nothing for legs below the first reading of a record that begins hot', () => {
     const hot = searched(traceOfStretches(AS_PLANNED.slice(2), 600));
-    expect(stagesOf(hot.grid, hot.legs)[0]!.skip(0)).toBeLessThan(2);
-    expect(stagesOf(hot.grid, hot.legs)[2]!.skip(0)).toBeGreaterThan(15);
+    expect(stagesOf(hot.grid, hot.legs, plannedClock(hot.legs))[0]!.skip(0)).toBeLessThan(2);
+    expect(stagesOf(hot.grid, hot.legs, plannedClock(hot.legs))[2]!.skip(0)).toBeGreaterThan(15);
   });
 });
 
@@ -59,7 +60,7 @@ describe('disagreement', () => {
       const cut = searched(traceOfStretches(course));
       const legEnd = cut.grid.celsius.findIndex((value) => value >= 1099);
       const legStart = cut.grid.celsius.findIndex((value) => value >= 122);
-      const stage = stagesOf(cut.grid, cut.legs)[2]!;
+      const stage = stagesOf(cut.grid, cut.legs, plannedClock(cut.legs))[2]!;
       return {
         cost: stage.cost(legStart, legEnd),
         disagreement: stage.disagreement(legStart, legEnd),

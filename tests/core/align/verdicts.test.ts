@@ -42,11 +42,7 @@ describe('verdicts on a leg', () => {
     [hold, { ...course(2, 1080), startC: celsius(1060) }, 'not-reached'],
     [hold, { ...course(2, 1108), startC: celsius(1092) }, 'as-planned'],
     [{ ...ramp, rateCPerHour: null }, course(9, 1100), 'as-planned'],
-    [
-      { ...ramp, kind: 'cooling', endC: celsius(700) },
-      course(2, 740),
-      'not-reached',
-    ],
+    [{ ...ramp, kind: 'cooling', endC: celsius(700) }, course(2, 740), 'not-reached'],
   ] as const)('%#: %o', (planned, actual, verdict) => {
     expect(verdictOf(planned, actual, 0.5)).toBe(verdict);
   });
