@@ -37,19 +37,23 @@ const Slopes = ({ document, words, unit }: LegsPanelProps) => {
       {up.length + down.length === 0 ? (
         <p className="quiet">The log goes through none of the stretches that matter to the ware.</p>
       ) : null}
-      {up.length === 0 ? null : (
-        <SlopesTable caption="On the way up" heads={BAND_HEADS} rows={up} />
-      )}
-      {down.length === 0 ? null : (
-        <SlopesTable caption="On the way down" heads={BAND_HEADS} rows={down} />
-      )}
-      {traceLegs.length === 0 ? null : (
-        <SlopesTable
-          caption="As the curve itself shows it, whatever was planned"
-          heads={TRACE_HEADS}
-          rows={traceLegs}
-        />
-      )}
+      <div className="legs-columns">
+        <div>
+          {up.length === 0 ? null : (
+            <SlopesTable caption="On the way up" heads={BAND_HEADS} rows={up} />
+          )}
+          {down.length === 0 ? null : (
+            <SlopesTable caption="On the way down" heads={BAND_HEADS} rows={down} />
+          )}
+        </div>
+        {traceLegs.length === 0 ? null : (
+          <SlopesTable
+            caption="As the curve itself shows it, whatever was planned"
+            heads={TRACE_HEADS}
+            rows={traceLegs}
+          />
+        )}
+      </div>
     </>
   );
 };

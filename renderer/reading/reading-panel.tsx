@@ -41,12 +41,20 @@ export const ReadingPanel = (props: ReadingPanelProps) => {
     <section id="reading" aria-labelledby="reading-title" className="panel reading">
       <h2 id="reading-title">How the log was read</h2>
       <Warnings warnings={warnings} />
-      <SaidList said={[...account, ...assumptions]} />
-      <ReadDifferently document={document} options={options} onOptions={onOptions} />
-      <DecisionsTable decisions={decisions} />
-      <ChannelsTable channels={document.source.channels} />
-      {rejected.length === 0 ? null : <RejectedRows rows={rejected} unlisted={rejectedUnlisted} />}
-      <ChecksTable checks={words.checks} />
+      <div className="reading-columns">
+        <div>
+          <SaidList said={[...account, ...assumptions]} />
+          <ReadDifferently document={document} options={options} onOptions={onOptions} />
+          <DecisionsTable decisions={decisions} />
+          <ChannelsTable channels={document.source.channels} />
+        </div>
+        <div>
+          {rejected.length === 0 ? null : (
+            <RejectedRows rows={rejected} unlisted={rejectedUnlisted} />
+          )}
+          <ChecksTable checks={words.checks} />
+        </div>
+      </div>
     </section>
   );
 };

@@ -22,6 +22,10 @@ const CLASSES: readonly ChoiceOf<CoupleClass>[] = [
 /** No logger is corrected by more; what is further off is another couple (chosen). */
 const LARGEST_OFFSET_C = celsiusDelta(100);
 
+/** The readings are taken as they stand in the log, whatever was added to them before. */
+const OFFSET_HINT =
+  'What the logger had added to its readings. Kept with the firing; nothing is reckoned from it yet';
+
 interface CouplePartProps {
   readonly options: Options;
   readonly unit: TemperatureUnit;
@@ -65,7 +69,7 @@ export const CouplePart = ({ options, unit, onOptions }: CouplePartProps) => {
           value={offset === undefined ? null : differenceIn(offset, unit)}
           judge={judge}
           isDisabled={!couple}
-          hint={couple ? 'What the logger had added before it wrote them' : 'Say the type first'}
+          hint={couple ? OFFSET_HINT : 'Say the type first'}
           onNumber={(value) =>
             onOptions(
               toldCouple(options, { offsetC: value === null ? undefined : inCelsius(value) }),

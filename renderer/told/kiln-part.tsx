@@ -9,6 +9,9 @@ const HEATS = [
   { value: 'fuel', label: 'fuel' },
 ] as const;
 
+/** Nothing in this version's answer rests on the kiln's plate. */
+const NOT_YET = 'Kept with the firing; nothing is reckoned from it yet';
+
 /** More than any studio's kiln draws (chosen). */
 const MOST_WATTS = 1_000_000;
 /** More than any studio's kiln has (chosen). */
@@ -46,6 +49,7 @@ export const KilnPart = ({ options, onOptions }: KilnPartProps) => {
         <NumberEntry
           label="Rated power"
           unit="W"
+          hint={isFuel ? undefined : NOT_YET}
           value={kiln?.ratedWatts ?? null}
           judge={judgeWatts}
           isDisabled={isFuel}
@@ -53,6 +57,7 @@ export const KilnPart = ({ options, onOptions }: KilnPartProps) => {
         />
         <NumberEntry
           label="Element circuits"
+          hint={isFuel ? undefined : NOT_YET}
           value={kiln?.circuits ?? null}
           judge={judgeCircuits}
           isDisabled={isFuel}

@@ -60,7 +60,7 @@ const LegRow = (props: LegRowProps) => {
       <th scope="row">{number}</th>
       <td>
         <Choice
-          label={`Leg ${number}, how it goes`}
+          label={`Leg ${number}, goes`}
           isLabelHidden
           value={leg.way}
           choices={WAYS}

@@ -17,7 +17,7 @@ export const ToldPanel = (props: ToldPanelProps) => {
     <section id="told" aria-labelledby="told-title" className="panel told">
       <h2 id="told-title">What you can tell</h2>
       <p className="told-muted">
-        All of it may be left out, and all of it changes the answer at once.
+        All of it may be left out; what is told changes the answer at once.
       </p>
       <SchedulePart {...props} />
       <div className="told-parts">
