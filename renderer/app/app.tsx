@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useLayoutEffect } from 'react';
 import { readSchedule } from '../../core/schedule/read-schedule.ts';
 import { useViewStore } from '../curve/use-view.ts';
 import { goTo } from '../sheet/go-to.ts';
@@ -69,7 +69,7 @@ const useKeys = (): void => {
   const store = useAppStore();
   const actions = useActions();
   const view = useViewStore();
-  useEffect(
+  useLayoutEffect(
     () =>
       listenForKeys(store, (state) => ({
         ...{ state, actions, view },

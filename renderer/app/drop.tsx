@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useLayoutEffect, useState } from 'react';
 import { useActions } from './use-actions.ts';
 
 const holdsFiles = ({ dataTransfer }: DragEvent): boolean =>
@@ -8,7 +8,7 @@ const holdsFiles = ({ dataTransfer }: DragEvent): boolean =>
 export const DropAnywhere = () => {
   const { takeFiles } = useActions();
   const [isOver, setOver] = useState(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const over = (event: DragEvent): void => {
       if (!holdsFiles(event)) return;
       event.preventDefault();

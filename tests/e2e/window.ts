@@ -57,12 +57,16 @@ export const openWindow = async (
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') problems.push(message.text());
   });
+  // Whoever waits for a file dialog just before a key press would miss it: it is caught from now on.
+  page.on('filechooser', () => undefined);
   page.on('pageerror', (error) => problems.push(error.message));
   page.on('request', (request) => {
     const url = new URL(request.url());
     if (url.origin !== origin && url.protocol !== 'blob:') strayRequests.push(request.url());
   });
+  page.setDefaultTimeout(15_000);
   await page.goto(host.address);
+  await page.locator('.bar').waitFor();
   return {
     page,
     problems,
