@@ -146,7 +146,7 @@ export const PROBE: Vocabulary = {
     ],
     ...['mitte', 'unten', 'haut', 'milieu', 'bas', 'arriba', 'medio', 'abajo', 'alto', 'basso'],
     ...['boven', 'midden', 'onder', 'front', 'back', 'value', 'wert', 'valeur', 'valor', 'valore'],
-    ...['waarde', 'lesen', 'ts', 'tr', 'voie', 'canale', 'zona', 'kanaal', 'rear'],
+    ...['waarde', 'lesen', 'ts', 'tr', 'voie', 'canale', 'zona', 'kanaal', 'shelf', 'rear'],
   ],
 };
 

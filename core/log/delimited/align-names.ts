@@ -9,9 +9,10 @@ const wordsIn = (line: string, gap: RegExp): Word[] => {
   const words: Word[] = [];
   let at = 0;
   for (const part of line.split(gap)) {
-    const from = line.indexOf(part, at);
-    if (part !== '') words.push({ text: part, from, to: from + part.length });
-    at = from + part.length;
+    const text = part.trim();
+    const from = line.indexOf(text, at);
+    if (text !== '') words.push({ text, from, to: from + text.length });
+    at = from + text.length;
   }
   return words;
 };

@@ -27,9 +27,11 @@ export const headerCells = (line: SurveyedLine): readonly string[] => {
   return [bare, ...rest];
 };
 
-const hasWords = (line: SurveyedLine): boolean => {
-  const { classes } = line;
-  return !classes.some((kind) => isNumberClass(kind) || isTimeClass(kind));
+/** Words, and no numbers or times; more than half of the cells are no mere dashes. */
+const hasWords = ({ classes }: SurveyedLine): boolean => {
+  const words = classes.filter((kind) => kind === 'text').length;
+  const marks = classes.filter((kind) => kind === 'mark').length;
+  return words > marks && !classes.some((kind) => isNumberClass(kind) || isTimeClass(kind));
 };
 
 /** Whether the names of places are numbers: `Time, 1, 2, 3`. */
@@ -50,21 +52,34 @@ const isHeaderLike = (line: SurveyedLine, survey: Survey): boolean => {
   return isRightWidth && filled >= Math.max(2, Math.ceil(survey.width / 2));
 };
 
-const isUnits = (line: SurveyedLine): boolean => {
-  const filled = filledCells(line);
+/** A pattern such as `hh:mm:ss` or `DD/MM/YYYY`, which stands among units. */
+const PATTERN = /^[hmsdyHMSDYTJAf]{1,4}(?:[:./ -][hmsdyHMSDYTJAf]{1,4})*$/;
+
+/** Units in at least half of the cells; dashes and patterns of times are no words either. */
+const isUnits = ({ cells, classes }: SurveyedLine): boolean => {
+  const filled = cells.filter((cell, column) => cell !== '' && classes[column] !== 'mark');
   const units = filled.filter((cell) => unitOfText(cell) !== null).length;
-  return units > 0 && units >= 0.5 * filled.length;
+  const patterns = filled.filter((cell) => PATTERN.test(cell)).length;
+  return units > 0 && units + patterns >= 0.5 * filled.length;
 };
 
 /** A further header line above (or below) one: as wide, and filled in at least half. */
 const continuesHeader = (line: SurveyedLine, header: SurveyedLine, survey: Survey): boolean => {
   const filled = filledCells(line).length;
   if (filled < Math.max(2, Math.ceil(survey.width / 2)) && !isUnits(line)) return false;
+  // Times belong to a head of keys and values, whose lines may be as wide.
+  if (line.classes.some(isTimeClass)) return false;
   const isSameWidth = line.cells.length === header.cells.length;
   const isShorterUnits = isUnits(line) || isUnits(header);
   const isNear = Math.abs(line.cells.length - header.cells.length) <= 2;
   return isSameWidth || (isShorterUnits && isNear);
 };
+
+/** A row of units, be it only one of them, where names stand right above. */
+const isUnitsBelow = (line: SurveyedLine, survey: Survey): boolean =>
+  isUnits(line) &&
+  Math.abs(line.cells.length - survey.width) <= 2 &&
+  !line.classes.some(isNumberClass);
 
 const isComment = (line: SurveyedLine): boolean => COMMENT_SIGNS.test(line.cells[0] ?? '');
 
@@ -115,7 +130,10 @@ export const placeTable = (survey: Survey, headLines: number): TablePlace | null
       const known = found.get(key);
       if (known === undefined) found.set(key, { key, header, firstRow: index, rows: 1 });
       else known.rows += 1;
-    } else if (isHeaderLike(line, survey)) {
+    } else if (
+      isHeaderLike(line, survey) ||
+      (pending === index - 1 && isUnitsBelow(line, survey))
+    ) {
       // A line of units under the names belongs to them; the lowest line is where the header ends.
       pending = index;
     }

@@ -20,6 +20,8 @@ export interface Aside {
 }
 
 const COMMENT = /^\s*(?:#|%|!|\/\/)/;
+/** A line without any letter or digit is drawn, not written. */
+const HAS_CHARACTERS = /[\p{L}\p{N}]/u;
 const LETTERS = /\p{L}/gu;
 /** More than this share of letters makes a line words rather than a damaged row (chosen). */
 const WORDY = 0.3;
@@ -74,6 +76,7 @@ export class LineReader {
     }
     const { cells } = splitLine(text, this.#layout.survey.dialect);
     if (cells.every((cell) => cell === '')) return this.#break('blank');
+    if (!HAS_CHARACTERS.test(text)) return this.#break('text');
     if (this.#sections?.note(cells) === true) return this.#break('text');
     const seen = this.#watch.note(text, () => this.#fits(cells));
     if (seen === 'header') {

@@ -118,7 +118,10 @@ class FileReader {
       if (next - at > MAX_LINE_BYTES) break;
       text += `\n${lineText(this.#text, at, next)}`;
       at = afterLineEnd(bytes, next);
-      if (splitLine(text, dialect).isOpen) continue;
+      const { isOpen, isLoose } = splitLine(text, dialect);
+      if (isOpen) continue;
+      // A quote that closes in the middle of a cell was none that could run over lines.
+      if (isLoose === true) break;
       this.#at = at;
       this.#line += more;
       return text;

@@ -27,6 +27,8 @@ export interface SplitLine {
   readonly cells: readonly string[];
   /** Whether a quote was opened and not closed before the line's end. */
   readonly isOpen: boolean;
+  /** Whether something stands between a closing quote and the next delimiter. */
+  readonly isLoose?: boolean;
 }
 
 const QUOTE = '"';
@@ -49,6 +51,7 @@ interface Cell {
   /** Where the delimiter after it stands, or the line's end. */
   readonly end: number;
   readonly isOpen: boolean;
+  readonly isLoose: boolean;
 }
 
 /** A cell that opens with a quote: up to its closing quote; two quotes inside stand for one. */
@@ -57,7 +60,9 @@ const quotedCell = (line: string, from: number, isEnd: (at: number) => boolean):
   let text = '';
   for (;;) {
     const close = line.indexOf(QUOTE, at);
-    if (close < 0) return { text: text + line.slice(at), end: line.length, isOpen: true };
+    if (close < 0) {
+      return { text: text + line.slice(at), end: line.length, isOpen: true, isLoose: false };
+    }
     text += line.slice(at, close);
     at = close + 1;
     if (line.charAt(at) !== QUOTE) break;
@@ -66,12 +71,14 @@ const quotedCell = (line: string, from: number, isEnd: (at: number) => boolean):
   }
   let end = at;
   while (end < line.length && !isEnd(end)) end += 1;
-  return { text: text + line.slice(at, end).trimEnd(), end, isOpen: false };
+  const rest = line.slice(at, end).trimEnd();
+  return { text: text + rest, end, isOpen: false, isLoose: rest !== '' };
 };
 
 const splitAtMarks = (line: string, delimiter: string): SplitLine => {
   const cells: string[] = [];
   let at = 0;
+  let isLoose = false;
   const isEnd = (index: number): boolean => line.charAt(index) === delimiter;
   while (cells.length < MAX_COLUMNS) {
     let start = at;
@@ -80,6 +87,7 @@ const splitAtMarks = (line: string, delimiter: string): SplitLine => {
       const cell = quotedCell(line, start, isEnd);
       cells.push(cell.text.trim());
       if (cell.isOpen) return { cells, isOpen: true };
+      isLoose ||= cell.isLoose;
       at = cell.end;
     } else {
       const found = line.indexOf(delimiter, start);
@@ -90,7 +98,7 @@ const splitAtMarks = (line: string, delimiter: string): SplitLine => {
     if (at >= line.length) break;
     at += 1;
   }
-  return { cells, isOpen: false };
+  return { cells, isOpen: false, isLoose };
 };
 
 const splitAtBlanks = (line: string): SplitLine => {
@@ -158,12 +166,7 @@ export const splitLine = (line: string, dialect: Dialect): SplitLine => {
 /** Whether a line is one quoted cell from its first to its last character, with marks inside. */
 export const isWrappedLine = (line: string): boolean => {
   const bare = line.trim();
-  if (!bare.startsWith(QUOTE) || !bare.endsWith(QUOTE) || bare.length < 3) return false;
-  const cell = quotedCell(bare, 0, () => false);
-  return (
-    !cell.isOpen &&
-    cell.end === bare.length &&
-    cell.text.length === bare.length - 2 &&
-    /[,;\t|]/.test(cell.text)
-  );
+  if (bare.length < 3 || !bare.startsWith(QUOTE) || !bare.endsWith(QUOTE)) return false;
+  const inner = bare.slice(1, -1);
+  return !inner.replaceAll('""', '').includes(QUOTE) && /[,;\t|]/.test(inner);
 };

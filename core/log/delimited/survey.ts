@@ -79,12 +79,14 @@ const commonest = <Key>(keys: readonly Key[]): { key: Key; count: number } | nul
 const rowsOfOneShape = (
   lines: readonly SurveyedLine[],
   indices: readonly number[],
+  delimiter: string,
 ): { rows: number[]; width: number; leading: number } => {
   const leading = commonest(indices.map((index) => lines[index]!.leading))?.key ?? 0;
   const alike = indices.filter((index) => lines[index]!.leading === leading);
   const widths = commonest(alike.map((index) => lines[index]!.cells.length));
   if (widths === null) return { rows: [], width: 0, leading };
-  if (widths.count >= 0.6 * alike.length) {
+  // Among blanks a missing cell shifts the rest, so that only rows of one width are of one shape.
+  if (delimiter === BLANKS || widths.count >= 0.6 * alike.length) {
     const rows = alike.filter((index) => lines[index]!.cells.length === widths.key);
     return { rows, width: widths.key, leading };
   }
@@ -155,7 +157,7 @@ export const surveyLines = (
 ): Survey => {
   const decimal = settled ?? decideDecimalMark(columnsOf(texts, dialect));
   const lines = texts.map((text) => lookAt(text, dialect, decimal.mark));
-  const { rows, width, leading } = rowsOfOneShape(lines, candidates(lines));
+  const { rows, width, leading } = rowsOfOneShape(lines, candidates(lines), dialect.delimiter);
   const kinds = kindsOf(lines, rows, width);
   const fitting = rows.filter((index) => fitsKinds(lines[index]!, { kinds, leading }));
   const score = scoreOf(dialect, fitting.length, kinds);
