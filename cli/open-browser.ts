@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { hasScreen } from './has-screen.ts';
 
 /** A program that hands an address to the person's browser has either failed by then or will not. */
 const SOON_MS = 3000;
@@ -8,11 +9,11 @@ type Opener = readonly [command: string, ...args: string[]];
 /** What opens an address on each system; null where there is no screen to open it on. */
 export const openerFor = (
   address: string,
-  { platform, env }: Pick<NodeJS.Process, 'platform' | 'env'>,
+  machine: Pick<NodeJS.Process, 'platform' | 'env'>,
 ): Opener | null => {
-  if (platform === 'win32') return ['rundll32', 'url.dll,FileProtocolHandler', address];
-  if (platform === 'darwin') return ['open', address];
-  return env['DISPLAY'] || env['WAYLAND_DISPLAY'] ? ['xdg-open', address] : null;
+  if (!hasScreen(machine)) return null;
+  if (machine.platform === 'win32') return ['rundll32', 'url.dll,FileProtocolHandler', address];
+  return machine.platform === 'darwin' ? ['open', address] : ['xdg-open', address];
 };
 
 /** Opens an address in the person's own browser; false where that cannot be done. */

@@ -2,6 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import type { FiringFiles } from '../electron/host/firing-arguments.ts';
 import { SHOWN } from '../electron/host/shown.ts';
 import { electronRuntime } from './electron-runtime.ts';
+import { hasScreen } from './has-screen.ts';
 import type { Io } from './io.ts';
 
 /** A window that has come up and when it is closed; or one sentence part on why none could. */
@@ -9,9 +10,6 @@ export type Desktop = { readonly closed: Promise<void> } | { readonly failed: st
 
 /** A slow disk and a cold start (chosen). */
 const START_LIMIT_MS = 30_000;
-
-const hasScreen = ({ platform, env }: Pick<NodeJS.Process, 'platform' | 'env'>): boolean =>
-  platform === 'win32' || platform === 'darwin' || !!(env['DISPLAY'] ?? env['WAYLAND_DISPLAY']);
 
 /** The arguments as the main process reads them (`firingFiles`). */
 const asArguments = ({ logs, schedule }: FiringFiles): string[] => [

@@ -56,6 +56,10 @@ const sampleFiles = (project: string): FiringFiles => {
   return { logs: [`${sample}.txt`], schedule: `${sample}.schedule.json` };
 };
 
+/** The first file that is not there: nothing is opened for a name that was mistyped. */
+const missingOf = ({ logs, schedule }: FiringFiles): string | null =>
+  [...logs, ...(schedule === null ? [] : [schedule])].find((path) => !existsSync(path)) ?? null;
+
 /** Prints the verdict as it would be read out; the window shows the rest. */
 const sayVerdict = ({ logs, schedule }: FiringFiles, io: Io, startWorker: StartWorker) =>
   main(
@@ -99,20 +103,25 @@ export const startApp = async (
     else io.writeError(asked.print);
     return asked.status;
   }
-  const isSample = asked.files.logs.length === 0;
+  const isSample = asked.files.logs.length === 0 && asked.files.schedule === null;
   if (isSample) await io.writeOut(SAMPLE_NOTE);
   const files = isSample ? sampleFiles(places.project) : asked.files;
-  const status = await sayVerdict(files, io, startWorker);
-  // What cannot be read is shown in the window with what to do about it; what is not there is not.
-  const named = [...files.logs, ...(files.schedule === null ? [] : [files.schedule])];
-  if (!named.every((path) => existsSync(path))) return status;
+  const missing = missingOf(files);
+  if (missing !== null) {
+    io.writeError(`cannot read ${missing}: there is no such file\n`);
+    return 1;
+  }
+  // What cannot be read is shown in the window too, with what to do about it.
+  if (files.logs.length > 0) await sayVerdict(files, io, startWorker);
   if (!asked.inBrowser) {
     const desktop = await doors.openDesktop(places.project, files, io);
     if ('closed' in desktop) {
       await desktop.closed;
       return 0;
     }
-    io.writeError(`\nNo desktop window here: ${desktop.failed}. The same opens in your browser.\n`);
+    io.writeError(
+      `\nNo desktop window here: ${desktop.failed}. The same in your browser instead:\n`,
+    );
   }
   await showInBrowser(files, places, io, doors);
   return 0;

@@ -7,6 +7,7 @@ import { firingFiles, namedFiles, zFiringFiles } from './host/firing-arguments.t
 import { handedFiles, type NamedFile } from './host/handed-files.ts';
 import { loadPage } from './host/page.ts';
 import { keptPreferences } from './host/preferences.ts';
+import { SHOWN } from './host/shown.ts';
 import { lockDownContents, lockDownProcess, lockDownSession } from './lock-down.ts';
 import { showMenu } from './menu.ts';
 import { answerPage, type Answers } from './messages.ts';
@@ -14,16 +15,13 @@ import { theWindow } from './the-window.ts';
 
 const PAGE_FOLDER = join(import.meta.dirname, '../renderer');
 
-/** What `npm start` waits for, to know that the window has come up. */
-const SHOWN = 'afterfire: the window is open\n';
-
 app.setName('Afterfire');
 lockDownProcess();
 registerPageScheme();
 
 let preferences: Preferences = DEFAULT_PREFERENCES;
 const files = handedFiles();
-const window = theWindow(files, () => process.stdout.write(SHOWN));
+const window = theWindow(files, () => process.stdout.write(`${SHOWN}\n`));
 
 const apply = (changed: Preferences): void => {
   preferences = changed;

@@ -1,4 +1,3 @@
-import { randomBytes } from 'node:crypto';
 import { readFile, readdir } from 'node:fs/promises';
 import { extname, join, relative, sep } from 'node:path';
 
@@ -18,7 +17,7 @@ export interface PageAnswer {
   readonly body: Uint8Array<ArrayBuffer>;
 }
 
-export const INDEX = 'index.html';
+const INDEX = 'index.html';
 
 const CONTENT_TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -52,20 +51,19 @@ export const loadPage = async (folder: string): Promise<Page> => {
   return new Map(await Promise.all(loaded));
 };
 
-/** Nothing from elsewhere, nothing inline but the style elements that bear the nonce. */
-const policy = (nonce: string): string =>
-  [
-    "default-src 'none'",
-    "script-src 'self'",
-    `style-src 'self' 'nonce-${nonce}'`,
-    "font-src 'self'",
-    "img-src 'self'",
-    "connect-src 'self'",
-    "worker-src 'self'",
-    "base-uri 'none'",
-    "form-action 'none'",
-    "frame-ancestors 'none'",
-  ].join('; ');
+/** Nothing from elsewhere, and nothing inline. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "font-src 'self'",
+  "img-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'none'",
+].join('; ');
 
 const NO_DEVICES = [
   ...['accelerometer', 'camera', 'display-capture', 'geolocation', 'gyroscope', 'hid'],
@@ -73,8 +71,8 @@ const NO_DEVICES = [
 ];
 
 /** What every answer of either server says, whatever it holds. */
-export const securityHeaders = (nonce = randomBytes(16).toString('base64')) => ({
-  'content-security-policy': policy(nonce),
+export const SECURITY_HEADERS = {
+  'content-security-policy': POLICY,
   'x-content-type-options': 'nosniff',
   'x-frame-options': 'DENY',
   'referrer-policy': 'no-referrer',
@@ -83,13 +81,12 @@ export const securityHeaders = (nonce = randomBytes(16).toString('base64')) => (
   'cross-origin-resource-policy': 'same-origin',
   'permissions-policy': NO_DEVICES.map((feature) => `${feature}=()`).join(', '),
   'cache-control': 'no-store',
-});
+} as const;
 
-/** Tells the page the nonce where libraries that add style elements look for it. */
-const withNonce = (html: Uint8Array, nonce: string): Uint8Array<ArrayBuffer> => {
-  const meta = `<meta property="csp-nonce" nonce="${nonce}">`;
-  const text = new TextDecoder().decode(html).replace('<head>', `<head>${meta}`);
-  return new TextEncoder().encode(text);
+/** Whose answer is that there is no such file. */
+const NO_FILE: PageFile = {
+  body: new TextEncoder().encode('Not found.\n'),
+  contentType: 'text/plain; charset=utf-8',
 };
 
 /**
@@ -99,17 +96,8 @@ const withNonce = (html: Uint8Array, nonce: string): Uint8Array<ArrayBuffer> => 
  * @param address below the page's own, without a leading slash or a query; empty for the page itself
  */
 export const answerFromPage = (page: Page, address: string): PageAnswer => {
-  const nonce = randomBytes(16).toString('base64');
-  const headers = securityHeaders(nonce);
-  const name = address === '' ? INDEX : address;
-  const file = page.get(name);
-  if (file === undefined) {
-    const body = new TextEncoder().encode('Not found.\n');
-    return { status: 404, headers: { ...headers, 'content-type': 'text/plain' }, body };
-  }
-  return {
-    status: 200,
-    headers: { ...headers, 'content-type': file.contentType },
-    body: name === INDEX ? withNonce(file.body, nonce) : file.body,
-  };
+  const file = page.get(address === '' ? INDEX : address);
+  const { body, contentType } = file ?? NO_FILE;
+  const headers = { ...SECURITY_HEADERS, 'content-type': contentType };
+  return { status: file === undefined ? 404 : 200, headers, body };
 };

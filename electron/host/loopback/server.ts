@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { REQUESTS, type Answered, type Sent } from '../contract.ts';
-import { answerFromPage, securityHeaders, type Page } from '../page.ts';
+import { answerFromPage, SECURITY_HEADERS, type Page } from '../page.ts';
 import { admit, type Invited } from './admit.ts';
 import { attendance, PATIENCE, type Patience } from './attendance.ts';
 import { readJson } from './read-json.ts';
@@ -38,7 +38,7 @@ const REASONS = { 400: 'Not understood', 403: 'Refused', 404: 'Not found', 405: 
 const turnAway = (response: ServerResponse, status: keyof typeof REASONS): void => {
   const allow = status === 405 ? { allow: 'GET, HEAD, POST' } : {};
   response.writeHead(status, {
-    ...securityHeaders(),
+    ...SECURITY_HEADERS,
     ...allow,
     'content-type': 'text/plain; charset=utf-8',
     connection: 'close',
@@ -66,7 +66,7 @@ const ask = async <Name extends LoopbackRequest>(
   const [contentType, body] = hasBytes(answered)
     ? ['application/octet-stream', answered.bytes]
     : ['application/json; charset=utf-8', JSON.stringify(answered)];
-  response.writeHead(200, { ...securityHeaders(), 'content-type': contentType });
+  response.writeHead(200, { ...SECURITY_HEADERS, 'content-type': contentType });
   response.end(body);
 };
 
@@ -78,7 +78,7 @@ const post = async (
 ): Promise<void> => {
   if (address === 'leave') {
     pages.leave();
-    response.writeHead(204, securityHeaders()).end();
+    response.writeHead(204, SECURITY_HEADERS).end();
     return;
   }
   const name = address.replace(/^ask\//, '');
@@ -91,7 +91,7 @@ const post = async (
 
 const get = (address: string, response: ServerResponse, { page, pages }: Shop): void => {
   if (address === 'events') {
-    response.writeHead(200, { ...securityHeaders(), 'content-type': 'text/event-stream' });
+    response.writeHead(200, { ...SECURITY_HEADERS, 'content-type': 'text/event-stream' });
     pages.arrive(response);
     return;
   }

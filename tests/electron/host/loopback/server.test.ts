@@ -138,17 +138,6 @@ describe('every answer', () => {
       expect(headers['set-cookie']).toBeUndefined();
     }
   });
-
-  test('has a nonce of its own, which the page is told', async () => {
-    const nonceOf = ({ headers }: { headers: Record<string, unknown> }) =>
-      /'nonce-([^']+)'/.exec(String(headers['content-security-policy']))?.[1] ?? '';
-    const [first, second] = [await at(''), await at('')];
-    expect(Buffer.from(nonceOf(first), 'base64')).toHaveLength(16);
-    expect(nonceOf(first)).not.toBe(nonceOf(second));
-    expect(first.body.toString()).toContain(
-      `<meta property="csp-nonce" nonce="${nonceOf(first)}">`,
-    );
-  });
 });
 
 test('listens on 127.0.0.1 and on no other address of the machine', async () => {
