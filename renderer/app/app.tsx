@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import { readSchedule } from '../../core/schedule/read-schedule.ts';
 import { useViewStore } from '../curve/use-view.ts';
 import { goTo } from '../sheet/go-to.ts';
@@ -47,8 +47,23 @@ const Telling = () => {
   const unit = useApp((state) => state.preferences.unit);
   const scheduleRefused = useApp((state) => state.scheduleRefused);
   const { setTold, showTelling } = useAppStore().getState();
+  const panel = useRef<HTMLElement>(null);
+  // Who opens the panel by a key goes on in it; closed, the focus goes back to where it came from.
+  useEffect(() => {
+    const before = document.activeElement;
+    panel.current?.focus({ preventScroll: true });
+    return () => {
+      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+    };
+  }, []);
   return (
-    <aside className="telling" id="telling" aria-label="What you can tell">
+    <aside
+      ref={panel}
+      className="telling"
+      id="telling"
+      aria-label="What you can tell"
+      tabIndex={-1}
+    >
       <button type="button" className="button telling-close" onClick={() => showTelling(false)}>
         Close
       </button>
@@ -84,6 +99,22 @@ const useKeys = (): void => {
   );
 };
 
+/** What was pressed may be gone with the state before: the focus then goes to the new heading. */
+const useFocusKept = (kind: Firing['kind']): void => {
+  const isFirst = useRef(true);
+  useEffect(() => {
+    if (isFirst.current) {
+      isFirst.current = false;
+      return;
+    }
+    if (document.activeElement !== document.body) return;
+    const heading = document.querySelector<HTMLElement>('main h1');
+    if (!heading) return;
+    heading.tabIndex = -1;
+    heading.focus({ preventScroll: true });
+  }, [kind]);
+};
+
 /** The window: a bar, what can be told, and the sheet. */
 export const App = () => {
   const firing = useApp((state) => state.firing);
@@ -92,6 +123,7 @@ export const App = () => {
   useTheme(theme);
   useTextSize(textPercent);
   useKeys();
+  useFocusKept(firing.kind);
   useEffect(() => {
     const name = firing.kind === 'empty' ? null : firing.log.fileName;
     document.title = name === null ? 'Afterfire' : `${name} – Afterfire`;

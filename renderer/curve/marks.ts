@@ -1,7 +1,7 @@
 import type { Severity } from '../../core/model/finding.ts';
 import { placeMarks } from '../../core/report/chart/labels.ts';
 import { celsius, temperatureIn } from '../../core/units.ts';
-import { nearestSample } from './slice.ts';
+import { curveAt } from './slice.ts';
 import type { Scene } from './scene.ts';
 import { placeIn, type View } from './view.ts';
 
@@ -35,8 +35,7 @@ export const letterMarks = (
     if (!first) return [];
     const at = (first.fromSeconds + first.toSeconds) / 2;
     if (at < view.from || at > view.to) return [];
-    const reading = trace.celsius[nearestSample(trace.atSeconds, at)] ?? 0;
-    const height = area.heightOf(temperatureIn(celsius(reading), words.unit));
+    const height = area.heightOf(temperatureIn(celsius(curveAt(trace, at)), words.unit));
     const footY = Math.min(Math.max(height, area.top), area.bottom);
     const letter = words.findings[index]?.letter ?? '';
     const x = placeIn(view, area.width, at);

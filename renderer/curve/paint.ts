@@ -60,7 +60,7 @@ export const paintTimeGrid = (u: uPlot, { ticks, palette }: Painting): void =>
 export const paintHoles = (u: uPlot, { scene, palette }: Painting): void =>
   inPlot(u, (ctx) => {
     ctx.fillStyle = palette.accent;
-    ctx.globalAlpha = 0.14;
+    ctx.globalAlpha = 0.12;
     for (const { fromSeconds, toSeconds } of scene.holes) {
       const left = x(u, fromSeconds);
       const width = Math.max(uPlot.pxRatio, x(u, toSeconds) - left);
@@ -97,6 +97,26 @@ export const paintPlanned = (u: uPlot, { scene, palette }: Painting): void =>
       ctx,
       corners.map((at) => [x(u, at.atSeconds), y(u, temperatureIn(at.celsius, unit))] as const),
     );
+    ctx.stroke();
+  });
+
+/** The other measured places: thinner than the kiln's own line, and greyer. */
+export const paintPlaces = (u: uPlot, { picture, palette }: Painting): void =>
+  inPlot(u, (ctx) => {
+    ctx.strokeStyle = palette.muted;
+    ctx.lineWidth = 0.9 * uPlot.pxRatio;
+    ctx.beginPath();
+    for (const place of picture.places) {
+      let isDown = false;
+      place.forEach((value, index) => {
+        if (value !== null) {
+          const [px, py] = [x(u, picture.atSeconds[index]!), y(u, value)];
+          if (isDown) ctx.lineTo(px, py);
+          else ctx.moveTo(px, py);
+        }
+        isDown = value !== null;
+      });
+    }
     ctx.stroke();
   });
 

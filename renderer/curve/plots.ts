@@ -5,6 +5,7 @@ import {
   paintDepartures,
   paintDimming,
   paintHoles,
+  paintPlaces,
   paintPlanned,
   paintRemoved,
   paintTimeGrid,
@@ -92,6 +93,7 @@ export const createPlot = (lane: LaneName, target: HTMLElement): Plot => {
     paintHoles(u, now);
     if (lane === 'curve') {
       paintDepartures(u, now);
+      paintPlaces(u, now);
       paintPlanned(u, now);
       paintRemoved(u, now);
     } else paintZero(u, now);

@@ -18,9 +18,16 @@ export const useReadout = ({
   }, [document, trace, words.unit, moment]);
 };
 
-const Cell = ({ name, value }: { readonly name: string; readonly value: string }) => (
+interface CellProps {
+  readonly name: string;
+  readonly value: string;
+  /** A value that says by itself what it is. */
+  readonly isPlain?: boolean;
+}
+
+const Cell = ({ name, value, isPlain = false }: CellProps) => (
   <div className="readout-cell">
-    <dt>{name}</dt>
+    <dt className={isPlain ? 'unseen' : undefined}>{name}</dt>
     <dd>{value}</dd>
   </div>
 );
@@ -33,6 +40,7 @@ export const ReadoutMargin = ({ firing }: { readonly firing: OpenFiring }) => {
     <dl className="readout" aria-label="Under the crosshair">
       <Cell
         name="time"
+        isPlain
         value={readout.clock === null ? readout.time : `${readout.time} · ${readout.clock}`}
       />
       <Cell name="kiln" value={readout.kiln} />

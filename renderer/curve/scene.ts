@@ -1,5 +1,5 @@
 import { departuresIn, type Departure } from '../../core/report/chart/departures.ts';
-import { unbrokenRuns } from '../../core/report/chart/holes.ts';
+import { mergedHoles, unbrokenRuns } from '../../core/report/chart/holes.ts';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { Span } from '../../core/model/scalars.ts';
 import { celsius, celsiusDelta, differenceIn, temperatureIn } from '../../core/units.ts';
@@ -82,7 +82,7 @@ const reachOf = (
 
 export const sceneOf = (document: AnalysisDocument, trace: ShownTrace, words: Words): Scene => {
   const { curve } = document;
-  const holes = [...document.trace.gaps, ...document.trace.noReadings];
+  const holes = mergedHoles([...document.trace.gaps, ...document.trace.noReadings]);
   const whole = wholeOf(document);
   const runs = unbrokenRuns(curve.atSeconds, holes);
   return {
@@ -97,6 +97,8 @@ export interface Picture {
   readonly view: View;
   readonly atSeconds: readonly number[];
   readonly kiln: readonly (number | null)[];
+  /** The other measured places, each a line of its own. */
+  readonly places: readonly (readonly (number | null)[])[];
   readonly difference: readonly (number | null)[];
   readonly slope: readonly (number | null)[];
   readonly temperatures: readonly [low: number, high: number];
@@ -150,8 +152,14 @@ export const pictureOf = (scene: Scene, view: View): Picture => {
   const { atSeconds } = slice;
   const difference = slice.differenceC.map(degrees);
   const slope = slice.slopeCPerHour.map(degrees);
+  const places = trace.zones.map(({ celsius: readings }) =>
+    slice.sample.map((index) => {
+      const reading = index === null ? NaN : readings[index]!;
+      return Number.isFinite(reading) ? temperature(reading) : null;
+    }),
+  );
   return {
-    ...{ view, atSeconds, kiln, difference, slope },
+    ...{ view, atSeconds, kiln, places, difference, slope },
     reach: {
       difference: reachOf(atSeconds, difference, KEPT_SHARES.difference),
       slope: reachOf(atSeconds, slope, KEPT_SHARES.slope),

@@ -7,6 +7,8 @@ import type { View } from './view.ts';
 /** The columns that one picture of the curve is drawn from; null breaks a line. */
 export interface Slice {
   readonly atSeconds: readonly number[];
+  /** Which sample of the trace each point is. */
+  readonly sample: readonly (number | null)[];
   readonly celsius: readonly (number | null)[];
   readonly slopeCPerHour: readonly (number | null)[];
   /** Kiln minus plan; null where the plan says nothing. */
@@ -47,6 +49,19 @@ export const plannedAt = (planned: Alignment['planned'], moment: number): number
   return from.celsius + share * (to.celsius - from.celsius);
 };
 
+/** The kiln's reading at a moment, on the straight line across a hole. */
+export const curveAt = (
+  { atSeconds, celsius }: Pick<ShownTrace, 'atSeconds' | 'celsius'>,
+  moment: number,
+): number => {
+  const after = firstAtOrAfter(atSeconds, moment);
+  const last = atSeconds.length - 1;
+  if (after <= 0 || after > last) return celsius[Math.min(Math.max(after, 0), last)] ?? 0;
+  const [from, to] = [atSeconds[after - 1]!, atSeconds[after]!];
+  const share = (moment - from) / (to - from);
+  return celsius[after - 1]! + share * (celsius[after]! - celsius[after - 1]!);
+};
+
 /**
  * The part of a trace that a view shows, thinned so that no peak and no dip is lost, with one sample
  * more on either side so that the line runs out of the picture, and broken at every hole.
@@ -64,14 +79,10 @@ export const sliceOf = (
   const picked = minMaxIndices(times, trace.celsius.subarray(start, end), most);
   const breaks = holes.map(({ fromSeconds }) => fromSeconds).sort((a, b) => a - b);
   const atSeconds: number[] = [];
-  const celsius: (number | null)[] = [];
-  const slopeCPerHour: (number | null)[] = [];
-  const differenceC: (number | null)[] = [];
-  const put = (at: number, c: number | null, slope: number | null, off: number | null): void => {
+  const sample: (number | null)[] = [];
+  const put = (at: number, index: number | null): void => {
     atSeconds.push(at);
-    celsius.push(c);
-    slopeCPerHour.push(slope);
-    differenceC.push(off);
+    sample.push(index);
   };
   let nextBreak = breaks.findIndex((from) => from >= (times[0] ?? 0));
   picked.forEach((index, nth) => {
@@ -79,12 +90,20 @@ export const sliceOf = (
     const before = nth === 0 ? null : times[picked[nth - 1]!]!;
     const from = nextBreak < 0 ? undefined : breaks[nextBreak];
     if (from !== undefined && from < at) {
-      if (before !== null) put((before + at) / 2, null, null, null);
+      if (before !== null) put((before + at) / 2, null);
       while (nextBreak < breaks.length && breaks[nextBreak]! < at) nextBreak++;
     }
-    const reading = trace.celsius[start + index]!;
-    const plan = planned === null ? null : plannedAt(planned, at);
-    put(at, reading, trace.slopeCPerHour[start + index]!, plan === null ? null : reading - plan);
+    put(at, start + index);
   });
-  return { atSeconds, celsius, slopeCPerHour, differenceC };
+  const column = (value: (index: number) => number | null): (number | null)[] =>
+    sample.map((index) => (index === null ? null : value(index)));
+  return {
+    ...{ atSeconds, sample },
+    celsius: column((index) => trace.celsius[index]!),
+    slopeCPerHour: column((index) => trace.slopeCPerHour[index]!),
+    differenceC: column((index) => {
+      const plan = planned === null ? null : plannedAt(planned, trace.atSeconds[index]!);
+      return plan === null ? null : trace.celsius[index]! - plan;
+    }),
+  };
 };

@@ -21,7 +21,11 @@ const ResetZoom = () => {
   const isAll = useView(({ limits, view }) => isWhole(limits, view));
   const store = useViewStore();
   return isAll ? null : (
-    <button type="button" className="button-plain" onClick={() => store.getState().showWhole()}>
+    <button
+      type="button"
+      className="button-plain whole-firing"
+      onClick={() => store.getState().showWhole()}
+    >
       Whole firing
     </button>
   );
@@ -54,6 +58,21 @@ const Head = ({ firing }: { readonly firing: OpenFiring }) => {
       ) : null}
     </div>
   );
+};
+
+/** What the lines are. */
+const Legend = ({ firing }: { readonly firing: OpenFiring }) => {
+  const hasPlan = firing.document.alignment !== null;
+  const says = [
+    'Solid: the kiln.',
+    firing.trace.zones.length > 0 ? 'Thin: other places in it.' : null,
+    hasPlan ? 'Dashed: the plan. Filled: where the kiln was notably hotter or cooler.' : null,
+    firing.trace.removed.length > 0 ? 'Crosses: readings that were taken out.' : null,
+    hasPlan
+      ? 'Below: the difference, the slope, and the legs, planned above driven.'
+      : 'Below: its slope and its legs.',
+  ];
+  return <p className="muted small legend">{says.filter((said) => said !== null).join(' ')}</p>;
 };
 
 const NoSchedule = ({ firing }: { readonly firing: OpenFiring }) => {
@@ -126,11 +145,7 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
             <ResetZoom />
           </div>
           <Curve {...{ firing, textPercent, selected, onSelect }} theme={shownTheme} />
-          <p className="muted small legend">
-            {document.alignment === null
-              ? 'Solid: the kiln. Below: its slope and its legs.'
-              : 'Solid: the kiln. Dashed: the plan. Filled: where the kiln was notably hotter or cooler. Below: the difference, the slope, and the legs, planned above driven.'}
-          </p>
+          <Legend firing={firing} />
           <NoSchedule firing={firing} />
         </section>
         <Notes words={words} selected={selected} onSelect={onSelect} />

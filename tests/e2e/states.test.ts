@@ -75,7 +75,7 @@ const STATES: readonly State[] = [
   {
     name: 'a schedule refused',
     reach: async (page) => {
-      await dropFiles(page, [textFile('bad.json', '{"segments":[{"target":"hot"}]}')]);
+      await dropFiles(page, [textFile('bad.schedule.json', '{"segments":[{"target":"hot"}]}')]);
       await page.locator('.notice-problem').waitFor();
     },
   },

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { celsius, seconds } from '../../../core/units.ts';
 import {
+  curveAt,
   firstAtOrAfter,
   nearestSample,
   plannedAt,
@@ -54,12 +55,28 @@ describe('the plan at a moment', () => {
   });
 });
 
+describe('the curve at a moment', () => {
+  const course = trace([20, 30, 50]);
+
+  it('lies between the readings on either side, also across a hole', () => {
+    expect(curveAt(course, 0)).toBe(20);
+    expect(curveAt(course, 60)).toBe(30);
+    expect(curveAt(course, 90)).toBe(40);
+  });
+
+  it('is the first or the last reading outside of the record', () => {
+    expect(curveAt(course, -10)).toBe(20);
+    expect(curveAt(course, 1000)).toBe(50);
+  });
+});
+
 describe('a slice of the trace', () => {
   const all = { from: 0, to: 1e9 };
 
   it('holds what is in view and one sample more on either side', () => {
     const slice = sliceOf(trace([1, 2, 3, 4, 5, 6, 7]), null, [], { from: 130, to: 230 }, 100);
     expect(slice.atSeconds).toEqual([120, 180, 240]);
+    expect(slice.sample).toEqual([2, 3, 4]);
     expect(slice.celsius).toEqual([3, 4, 5]);
     expect(slice.slopeCPerHour).toEqual([2, 3, 4]);
     expect(slice.differenceC).toEqual([null, null, null]);
