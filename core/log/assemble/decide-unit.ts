@@ -24,6 +24,8 @@ export interface UnitDecision {
 
 /** Above this a potter's kiln can only be read in °F (cone 14 falls below 1450 °C). */
 const HOTTEST_KILN_C = 1450;
+/** The same in kelvin. */
+const HOTTEST_KILN_K = 1723;
 /** Rooms in kelvin; nothing else stands there at the start of a log but by chance. */
 const ROOM_K = [283, 308] as const;
 /** Rooms in °F that would be hot in °C. */
@@ -44,12 +46,13 @@ export const plausibleUnit = ({ first, min, max }: Extent): UnitDecision => {
     why: 'plausible',
     certainty,
   });
-  if (max > HOTTEST_KILN_C) return guess('F', min > 250 ? 0.6 : 0.9);
   const startsInRoomK = within(first, ROOM_K) && (min >= ROOM_K[0] - 10 || min >= 0);
   const isColdK = startsInRoomK && min >= 0 && max < ROOM_K[1] + 10 && min < 200;
-  const isFiringK = startsInRoomK && min >= ROOM_K[0] - 10 && max - min > FIRING_C;
+  const isFiringK =
+    startsInRoomK && min >= ROOM_K[0] - 10 && max - min > FIRING_C && max < HOTTEST_KILN_K;
   const isRestK = startsInRoomK && min >= ROOM_K[0] - 10 && max <= ROOM_K[1] + 10;
   if (isColdK || isFiringK || isRestK) return guess('K', 0.5);
+  if (max > HOTTEST_KILN_C) return guess('F', 0.9);
   if (min < 45) return guess('C', max - min > FIRING_C ? 0.85 : 0.55);
   if (within(min, ROOM_F) && max > 1320) return guess('F', 0.7);
   return guess('C', 0.4);

@@ -6,6 +6,8 @@ export interface JsonRow {
   readonly cells: string[];
   readonly from: number;
   readonly to: number;
+  /** Whether its record breaks off. */
+  readonly isCut: boolean;
 }
 
 /** A table found in a JSON file. */
@@ -20,6 +22,13 @@ export const cellOf = (node: JsonNode): string => {
   if (node.kind !== 'scalar') return '';
   return !node.isString && /^(?:null|none|undefined)$/i.test(node.text) ? '' : node.text.trim();
 };
+
+/** The characters of a node, and whether it breaks off. */
+const placeOf = (node: JsonNode): Omit<JsonRow, 'cells'> => ({
+  from: node.from,
+  to: node.to,
+  isCut: node.kind !== 'scalar' && node.isCut,
+});
 
 /** Gathers columns by name in the order in which they are met. */
 class Columns {
@@ -71,7 +80,7 @@ export const tableOfRecords = (records: readonly JsonNode[]): JsonTable => {
   const rows = records.map((record) => {
     const cells: string[] = [];
     fill(record, '', columns, cells);
-    return { cells, from: record.from, to: record.to };
+    return { cells, ...placeOf(record) };
   });
   return finished(rows, columns.names, true);
 };
@@ -83,8 +92,7 @@ export const tableOfRows = (
 ): JsonTable => {
   const rows = items.map((item) => ({
     cells: item.kind === 'array' ? item.items.map(cellOf) : [cellOf(item)],
-    from: item.from,
-    to: item.to,
+    ...placeOf(item),
   }));
   const [first] = rows;
   const isHeader =
@@ -113,8 +121,7 @@ export const tableOfColumns = (
     const at = first?.[1][row];
     return {
       cells: shown.map(([, items]) => (items[row] === undefined ? '' : cellOf(items[row]))),
-      from: at?.from ?? 0,
-      to: at?.to ?? 0,
+      ...(at === undefined ? { from: 0, to: 0, isCut: false } : placeOf(at)),
     };
   });
   return finished(
@@ -133,7 +140,7 @@ export const tableOfKeyed = (object: JsonObject): JsonTable => {
     if (node.kind === 'array')
       node.items.forEach((item, index) => fill(item, `value ${index + 1}`, columns, cells));
     else fill(node, node.kind === 'scalar' ? 'value' : '', columns, cells);
-    return { cells, from: node.from, to: node.to };
+    return { cells, ...placeOf(node) };
   });
   return finished(rows, columns.names, true);
 };
@@ -144,13 +151,13 @@ export const tableOfSeries = (series: readonly (readonly [string, JsonTable])[])
   columns.indexOf('series');
   const rows = series.flatMap(([name, table]) => {
     const places = table.names.map((column) => columns.indexOf(column));
-    return table.rows.map(({ cells, from, to }) => {
+    return table.rows.map(({ cells, ...place }) => {
       const placed: string[] = [name];
       cells.forEach((cell, index) => {
         const place = places[index];
         if (place != null) placed[place] = cell;
       });
-      return { cells: placed, from, to };
+      return { cells: placed, ...place };
     });
   });
   return finished(rows, columns.names, true);

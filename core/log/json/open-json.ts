@@ -3,7 +3,7 @@ import { Refusal } from '../../model/refusal.ts';
 import type { PreambleEntry } from '../text/preamble.ts';
 import { bestTable } from './find-tables.ts';
 import { tableOfRecords, tableOfRows, type JsonRow, type JsonTable } from './json-table.ts';
-import { parseJson, type JsonNode } from './parse-json.ts';
+import { parseJson, type JsonNode, type ParsedJson } from './parse-json.ts';
 
 /** A JSON file as a table of text cells. */
 export interface OpenedJson {
@@ -82,7 +82,7 @@ const openLines = (text: string): OpenedJson => {
     const { node, end, fault } = parseJson(line);
     const isSound = fault === 'none' && node !== null && line.slice(end).trim() === '';
     if (!isSound) damaged.add(nodes.length);
-    const empty: JsonNode = { kind: 'object', entries: [], from: 0, to: line.length };
+    const empty: JsonNode = { kind: 'object', entries: [], from: 0, to: line.length, isCut: true };
     nodes.push(shifted(isSound ? node : empty, from));
   }
   const arrays = nodes.filter((node) => node.kind === 'array').length;
@@ -99,28 +99,41 @@ const openLines = (text: string): OpenedJson => {
   };
 };
 
+/** Values written one after the other without lines to part them, as one list. */
+const parseSequence = (text: string): ParsedJson => {
+  const items: JsonNode[] = [];
+  let last = parseJson(text);
+  while (last.node !== null) {
+    items.push(last.node);
+    if (last.fault !== 'none' || !opensValue(text.slice(last.end, last.end + 64))) break;
+    last = parseJson(text, last.end);
+  }
+  const [first] = items;
+  if (items.length < 2 || first === undefined) return { ...last, node: first ?? null };
+  const node: JsonNode = { kind: 'array', items, from: first.from, to: last.end, isCut: false };
+  return { ...last, node };
+};
+
 /** The one table of a whole JSON file; where the file is cut, its last row may be incomplete. */
 const openWhole = (text: string): OpenedJson | null => {
-  const { node, end, fault } = parseJson(text);
+  const { node, end, fault } = parseSequence(text);
   if (node === null || node.kind === 'scalar') return null;
   const found = bestTable(node);
-  const lineOf = lineFinder(text);
+  const rest = text.slice(end, end + 64).trim();
+  const isBroken = fault === 'broken' || (fault === 'none' && rest !== '');
   const isTable = found !== null && found.table.rows.length > 1 && found.table.names.length > 1;
-  if (fault === 'broken' && !isTable) return null;
+  if (isBroken && !isTable) return null;
   if (found === null || found.table.rows.length === 0) {
     throw new Refusal('not-readable', 'no list of readings was found in this JSON');
   }
-  const last = found.table.rows.length - 1;
-  const isFaulty = fault !== 'none';
-  // A record is complete if its closing bracket came before the fault.
-  const isLastDamaged = isFaulty && (found.table.rows[last]?.to ?? 0) >= end;
+  const cut = found.table.rows.flatMap((row, index) => (row.isCut ? [index] : []));
   return {
     format: 'json',
     table: found.table,
     entries: found.entries,
-    damaged: new Set(isLastDamaged ? [last] : []),
-    isCut: isFaulty,
-    lineOf,
+    damaged: new Set(cut),
+    isCut: fault !== 'none' || isBroken,
+    lineOf: lineFinder(text),
     textOf: ({ from, to }) => text.slice(from, Math.min(to, from + 2 * REJECTED_TEXT_CHARS)),
   };
 };

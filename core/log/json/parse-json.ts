@@ -10,6 +10,8 @@ export interface JsonObject {
   readonly entries: readonly (readonly [string, JsonNode])[];
   readonly from: number;
   readonly to: number;
+  /** Whether the text ends or breaks before its closing bracket. */
+  readonly isCut: boolean;
 }
 
 export interface JsonArray {
@@ -17,6 +19,7 @@ export interface JsonArray {
   readonly items: readonly JsonNode[];
   readonly from: number;
   readonly to: number;
+  readonly isCut: boolean;
 }
 
 export interface JsonScalar {
@@ -39,6 +42,10 @@ export interface ParsedJson {
 const ESCAPES: Readonly<Record<string, string>> = {
   ...{ b: '\b', f: '\f', n: '\n', r: '\r', t: '\t' },
 };
+
+/** What may stand without quotes: numbers, and the words of several languages for values. */
+const BARE = /^(?:[-+]?\.?\d|[-+]?inf|nan|true|false|null|none|undefined)/i;
+const LONGEST_BARE = 12;
 
 /** Thrown inside only, to leave the recursion where the text stops being JSON. */
 class Stop extends Error {
@@ -104,7 +111,8 @@ class JsonReader {
     this.#enter();
     const entries: (readonly [string, JsonNode])[] = [];
     const from = this.at;
-    const finish = (): void => into({ kind: 'object', entries, from, to: this.at });
+    const finish = (isCut: boolean): void =>
+      into({ kind: 'object', entries, from, to: this.at, isCut });
     this.at += 1;
     this.#kept(finish, () => {
       while (this.#continues('}')) {
@@ -122,7 +130,8 @@ class JsonReader {
     this.#enter();
     const items: JsonNode[] = [];
     const from = this.at;
-    const finish = (): void => into({ kind: 'array', items, from, to: this.at });
+    const finish = (isCut: boolean): void =>
+      into({ kind: 'array', items, from, to: this.at, isCut });
     this.at += 1;
     this.#kept(finish, () => {
       while (this.#continues(']')) this.value((node) => items.push(node));
@@ -130,15 +139,15 @@ class JsonReader {
   }
 
   /** Runs through the members; hands on what there is even where a fault ends it. */
-  #kept(finish: () => void, members: () => void): void {
+  #kept(finish: (isCut: boolean) => void, members: () => void): void {
     try {
       members();
     } catch (fault) {
-      if (fault instanceof Stop) finish();
+      if (fault instanceof Stop) finish(true);
       throw fault;
     }
     this.#depth -= 1;
-    finish();
+    finish(false);
   }
 
   /** Moves to the next member; false at the closing bracket, which it takes. */
@@ -179,7 +188,9 @@ class JsonReader {
     const from = this.at;
     let at = from;
     while (at < this.#text.length && isBare(this.#text.charCodeAt(at))) at += 1;
-    if (at === from) throw new Stop('broken');
+    if (!BARE.test(this.#text.slice(from, Math.min(at, from + LONGEST_BARE)))) {
+      throw new Stop('broken');
+    }
     // A number at the very end may have lost its last digits.
     if (at === this.#text.length) throw new Stop('cut');
     this.at = at;

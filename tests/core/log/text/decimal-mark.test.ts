@@ -21,7 +21,7 @@ test.each([
   ],
   ['nothing at all', [['20', '21']], '.'],
 ])('%s', (_, columns, mark) => {
-  expect(decideDecimalMark(columns as string[][]).mark).toBe(mark);
+  expect(decideDecimalMark(columns).mark).toBe(mark);
 });
 
 test('certainty falls where the columns disagree', () => {

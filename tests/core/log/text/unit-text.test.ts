@@ -8,7 +8,7 @@ import {
 } from '../../../../core/log/text/unit-text.ts';
 
 describe('a unit by itself', () => {
-  test.each([
+  test.each<readonly [string, string]>([
     ...[
       '°C',
       'C',

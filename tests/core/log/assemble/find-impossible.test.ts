@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { findImpossible } from '../../../../core/log/assemble/find-impossible.ts';
+
+const climb = Array.from({ length: 200 }, (_, i) => 20 + 5 * i + (i % 3) * 0.4);
+const withAt = (rows: readonly number[], value: number): Float64Array =>
+  Float64Array.from(climb, (reading, row) => (rows.includes(row) ? value : reading));
+const found = (values: Float64Array): number[] => [...findImpossible(values)];
+
+describe('a number that stands for a missing reading', () => {
+  // Codes of loggers and limits of couple types and whole numbers: common practice.
+  test.each([-999, -9999, -200, -127, 9999, 32767, 1372, 2300, 0, -1, 6553.5, 1e9])(
+    '%d',
+    (value) => {
+      // 50 and 51 stand near 270 °C, far from each of these.
+      expect(found(withAt([50, 51, 90], value))).toEqual([value]);
+    },
+  );
+
+  test('may be any deep number that is repeated exactly', () => {
+    expect(found(withAt([50, 51, 90], -173.4))).toEqual([-173.4]);
+  });
+
+  test('may be the whole log', () => {
+    expect(found(new Float64Array(50).fill(-200))).toEqual([-200]);
+    expect(found(new Float64Array(50).fill(9999))).toEqual([9999]);
+  });
+
+  test('may stand at the beginning or the end', () => {
+    expect(found(withAt([197, 198, 199], 0))).toEqual([0]);
+    expect(found(withAt([0, 1], 1372))).toEqual([1372]);
+  });
+});
+
+describe('a reading is not taken for one', () => {
+  test('where the kiln passes such a number', () => {
+    expect(found(Float64Array.from({ length: 300 }, (_, i) => 900 + i * 2))).toEqual([]);
+    expect(found(Float64Array.from({ length: 60 }, (_, i) => Math.max(0, 30 - i)))).toEqual([]);
+    expect(found(new Float64Array(50).fill(799))).toEqual([]);
+  });
+
+  test('where readings are few and far apart', () => {
+    expect(found(Float64Array.of(20, 300, 600, 999, 1222))).toEqual([]);
+    expect(found(Float64Array.of(0, 200, 480, 800, 1000))).toEqual([]);
+  });
+
+  test('where a single reading dips without being a code', () => {
+    expect(found(withAt([50], 133.7))).toEqual([]);
+  });
+
+  test('in any smooth course', () => {
+    const steps = fc.array(fc.double({ min: -8, max: 8, noNaN: true }), {
+      minLength: 20,
+      maxLength: 120,
+    });
+    fc.assert(
+      fc.property(steps, fc.integer({ min: 0, max: 1200 }), (moves, start) => {
+        let value = start;
+        const course = Float64Array.from(moves, (move) => (value = Math.max(-20, value + move)));
+        expect(found(course)).toEqual([]);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
