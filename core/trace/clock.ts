@@ -166,11 +166,12 @@ const withoutTies = (
   }
   if (ties === 0) return { atSeconds: sorted, row, repairs: [] };
   const repairs = [spanRepair('duplicate', sorted, first, last, ties)];
-  if (ties < ROUNDED_STAMPS_SHARE * sorted.length) {
+  const usualStep = medianInterval(sorted);
+  // Where no two stamps differ there is no time to spread anything over.
+  if (ties < ROUNDED_STAMPS_SHARE * sorted.length || usualStep === 0) {
     const kept = row.filter((_, i) => !isTie(i));
     return { atSeconds: sorted.filter((_, i) => !isTie(i)), row: kept, repairs };
   }
-  const usualStep = medianInterval(sorted);
   const spread = sorted.slice();
   for (let i = 0; i < sorted.length;) {
     let end = i + 1;

@@ -24,24 +24,22 @@ export const findGaps = (atSeconds: Float64Array, medianIntervalSeconds: number)
 };
 
 /**
- * Stretches in which rows came without a reading, each from the last good sample before to the
- * first good one after; the record's own ends bound the outermost.
+ * Stretches in which rows came without a reading. Each row stands for half an interval to either
+ * side, or to the good sample that is nearer; rows that follow on each other are one stretch.
  */
 export const findNoReadings = (
   atSeconds: Float64Array,
   noReadingSeconds: readonly number[],
+  medianIntervalSeconds: number,
 ): Span[] => {
+  const half = medianIntervalSeconds / 2;
   const spans: Span[] = [];
   for (const moment of [...noReadingSeconds].sort((a, b) => a - b)) {
     const next = lowerBound(atSeconds, moment);
-    const from = next > 0 ? atSeconds[next - 1]! : moment;
-    const to = next < atSeconds.length ? atSeconds[next]! : moment;
+    const from = Math.max(moment - half, next > 0 ? atSeconds[next - 1]! : moment);
+    const to = Math.min(moment + half, next < atSeconds.length ? atSeconds[next]! : moment);
     const last = spans.at(-1);
-    if (
-      last !== undefined &&
-      from <= last.toSeconds &&
-      (from === last.fromSeconds || next >= atSeconds.length || next === 0)
-    ) {
+    if (last !== undefined && from <= last.toSeconds + half) {
       spans[spans.length - 1] = spanBetween(last.fromSeconds, Math.max(to, last.toSeconds));
     } else {
       spans.push(spanBetween(from, to));

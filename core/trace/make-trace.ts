@@ -71,6 +71,7 @@ const summarise = (
     noReadings: findNoReadings(
       atSeconds,
       Array.from(log.noReadingSeconds, samples.onRepairedClock),
+      interval,
     ),
     repairs: [...samples.repairs],
     legs,

@@ -15,6 +15,8 @@ const SPIKE_SAMPLES = 3;
  * some 30 °C/min). A faster step that comes back again is the couple, not the kiln.
  */
 const FASTEST_KILN_C_PER_SECOND = 40 / 60;
+/** What a kiln may have moved behind readings that were taken out (chosen: 720 °C/h). */
+const UNSEEN_C_PER_SECOND = 12 / 60;
 /** A dropout that lasts longer than this is not taken out in silence (chosen). */
 const LONGEST_DROPOUT_SECONDS = 3600;
 /** Readings taken further apart than this are too coarse to tell a spike from a course. */
@@ -31,14 +33,21 @@ interface Outlier {
 const around = (celsius: Float64Array, from: number, to: number): number =>
   median(celsius.subarray(Math.max(0, from), Math.min(celsius.length, to)));
 
-/** The short run starting at `i` that leaves the course on either side of it, if there is one. */
-const spikeAt = (celsius: Float64Array, i: number, thresholdC: number): Outlier | null => {
-  const left = around(celsius, i - 3, i);
+/**
+ * The short run starting at `i` that leaves the course on either side of it, if there is one;
+ * `leftC` is the course before it.
+ */
+const spikeAt = (
+  celsius: Float64Array,
+  i: number,
+  leftC: number,
+  thresholdC: number,
+): Outlier | null => {
   // The longest run first: what is left of a spike cut short would pass for the course.
   for (let to = Math.min(i + SPIKE_SAMPLES, celsius.length - 1); to > i; to--) {
     const right = around(celsius, to, to + 3);
-    const between = (left + right) / 2;
-    const needed = thresholdC + 1.5 * Math.abs(right - left);
+    const between = (leftC + right) / 2;
+    const needed = thresholdC + 1.5 * Math.abs(right - leftC);
     const sign = Math.sign(celsius[i]! - between);
     let isOut = true;
     for (let k = i; k < to; k++) isOut &&= sign * (celsius[k]! - between) > needed;
@@ -47,23 +56,27 @@ const spikeAt = (celsius: Float64Array, i: number, thresholdC: number): Outlier 
   return null;
 };
 
-/** The longer run starting at `i` with an impossibly fast step in and a matching one back. */
+/**
+ * The longer run starting at `i` with an impossibly fast step in, from the good reading `last`, and
+ * a matching one back.
+ */
 const dropoutAt = (
   atSeconds: Float64Array,
   celsius: Float64Array,
+  last: number,
   i: number,
   thresholdC: number,
 ): Outlier | null => {
-  const stepLimit = (k: number) =>
-    Math.max(thresholdC, FASTEST_KILN_C_PER_SECOND * (atSeconds[k]! - atSeconds[k - 1]!));
-  const step = celsius[i]! - celsius[i - 1]!;
-  if (Math.abs(step) <= stepLimit(i)) return null;
-  const before = celsius[i - 1]!;
+  const stepLimit = (from: number, to: number) =>
+    Math.max(thresholdC, FASTEST_KILN_C_PER_SECOND * (atSeconds[to]! - atSeconds[from]!));
+  const before = celsius[last]!;
+  const step = celsius[i]! - before;
+  if (Math.abs(step) <= stepLimit(last, i)) return null;
   for (let to = i + 1; to < celsius.length; to++) {
     const lasted = atSeconds[to]! - atSeconds[i]!;
     if (lasted > LONGEST_DROPOUT_SECONDS) return null;
     const back = celsius[to]! - celsius[to - 1]!;
-    const isReturn = Math.sign(back) === -Math.sign(step) && Math.abs(back) > stepLimit(to);
+    const isReturn = Math.sign(back) === -Math.sign(step) && Math.abs(back) > stepLimit(to - 1, to);
     const isHome = Math.abs(celsius[to]! - before) < 0.5 * Math.abs(step);
     if (isReturn && isHome) return { from: i, to, kind: step > 0 ? 'spike' : 'dropout' };
   }
@@ -76,11 +89,25 @@ const findOutliers = (
   thresholdC: number,
 ): Outlier[] => {
   const outliers: Outlier[] = [];
+  // The last good reading, and the one before which nothing was taken out since.
+  let last = 0;
+  let good = 0;
   for (let i = 1; i + 1 < celsius.length; i++) {
-    // Most samples lie near the one before; only a step opens a search.
-    if (Math.abs(celsius[i]! - celsius[i - 1]!) <= thresholdC) continue;
-    const outlier = spikeAt(celsius, i, thresholdC) ?? dropoutAt(atSeconds, celsius, i, thresholdC);
-    if (outlier === null) continue;
+    const moved = Math.abs(celsius[i]! - celsius[last]!);
+    const reach = last === i - 1 ? 0 : UNSEEN_C_PER_SECOND * (atSeconds[i]! - atSeconds[last]!);
+    // Most readings lie near the last good one; only a step opens a search.
+    if (moved <= thresholdC + reach) {
+      if (last < i - 1) good = i;
+      last = i;
+      continue;
+    }
+    const leftC = around(celsius, Math.max(good, last - 2), last + 1);
+    const outlier =
+      spikeAt(celsius, i, leftC, thresholdC) ?? dropoutAt(atSeconds, celsius, last, i, thresholdC);
+    if (outlier === null) {
+      good = last = i;
+      continue;
+    }
     outliers.push(outlier);
     i = outlier.to - 1;
   }

@@ -102,6 +102,12 @@ describe('equal stamps', () => {
   });
 });
 
+describe('stamps that never move', () => {
+  it('leave one sample', () => {
+    expect([...repair([4796, 4796, 4796], [20, 30, 40]).atSeconds]).toEqual([0]);
+  });
+});
+
 describe('any stamps at all', () => {
   it('come out strictly increasing from 0, each sample from a row of its own', () => {
     const rows = fc.array(

@@ -16,17 +16,24 @@ describe('gaps', () => {
 describe('stretches without a reading', () => {
   const atSeconds = Float64Array.from([0, 60, 300, 360, 600]);
 
-  it('reach from the last good sample to the next one', () => {
-    expect(findNoReadings(atSeconds, [120, 180, 240, 420])).toEqual([
-      { fromSeconds: 60, toSeconds: 300 },
-      { fromSeconds: 360, toSeconds: 600 },
+  it('are as long as the rows that stand for them', () => {
+    expect(findNoReadings(atSeconds, [120, 180, 240, 420], 60)).toEqual([
+      { fromSeconds: 90, toSeconds: 270 },
+      { fromSeconds: 390, toSeconds: 450 },
     ]);
   });
 
-  it('are bounded by the record where no good sample follows', () => {
-    expect(findNoReadings(atSeconds, [660, 720])).toEqual([{ fromSeconds: 600, toSeconds: 720 }]);
-    expect(findNoReadings(Float64Array.of(120, 180), [0, 60])).toEqual([
-      { fromSeconds: 0, toSeconds: 120 },
+  it('are parted by a single good reading', () => {
+    const spans = findNoReadings(Float64Array.of(0, 120, 240), [60, 180], 60);
+    expect(spans.map(({ fromSeconds, toSeconds }) => toSeconds - fromSeconds)).toEqual([60, 60]);
+  });
+
+  it('do not reach into the samples beside them, nor past the record', () => {
+    expect(findNoReadings(Float64Array.of(0, 50, 100), [60], 60)).toEqual([
+      { fromSeconds: 50, toSeconds: 90 },
+    ]);
+    expect(findNoReadings(atSeconds, [660, 720], 60)).toEqual([
+      { fromSeconds: 630, toSeconds: 720 },
     ]);
   });
 });

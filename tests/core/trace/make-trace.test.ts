@@ -49,7 +49,7 @@ describe('making a trace', () => {
     const { summary } = makeTrace(logOf(holed, { noReadingSeconds }));
     const hole = { fromSeconds: 499 * 30, toSeconds: 560 * 30 };
     expect(summary.gaps).toEqual([hole]);
-    expect(summary.noReadings).toEqual([hole]);
+    expect(summary.noReadings).toEqual([{ fromSeconds: 500 * 30 - 15, toSeconds: 559 * 30 + 15 }]);
   });
 
   it('refuses a record of which one reading is left', () => {

@@ -17,6 +17,32 @@ describe('spikes', () => {
     expect(cleaned.repairs).toMatchObject([{ kind: 'spike', fromSeconds: 3000, samples: length }]);
   });
 
+  it.each([
+    [-200, -200],
+    [200, 200],
+    [-150, 180],
+  ])('one by one, of %s and %s °C, take nothing between them with them', (first, second) => {
+    const celsius = times(200).map((at) => 20 + at / 36);
+    celsius[60]! += first;
+    celsius[90]! += second;
+    const cleaned = remove(celsius);
+    expect(cleaned.removed.map((sample) => sample.atSeconds / 60)).toEqual([60, 90]);
+  });
+
+  it('that follow on each other are taken out one and all', () => {
+    const celsius = times(200).map((at) => 20 + at / 36);
+    for (const [k, by] of [
+      [60, 90],
+      [61, -70],
+      [62, 120],
+      [64, -80],
+      [66, 60],
+    ] as const)
+      celsius[k]! += by;
+    const cleaned = remove(celsius);
+    expect(cleaned.removed.map((sample) => sample.atSeconds / 60)).toEqual([60, 61, 62, 64, 66]);
+  });
+
   it('are not seen in a sharp peak: a fast climb that turns to free fall', () => {
     const celsius = Float64Array.from({ length: 100 }, (_, i) =>
       i <= 50 ? 900 + 6 * i : 1200 - 14 * (i - 50),
