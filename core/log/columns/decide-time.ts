@@ -4,6 +4,7 @@ import { Refusal } from '../../model/refusal.ts';
 import { declaredDayOrder, declaredInterval, preambleDates } from '../text/preamble.ts';
 import { daysOfDate, type DayOrder } from '../time/date-order.ts';
 import { decideDayOrder } from '../time/decide-day-order.ts';
+import { quotedNames } from '../text/quoted-names.ts';
 import { describeStamp } from '../time/describe-stamp.ts';
 import { scanStamp, type Stamp } from '../time/stamp.ts';
 import { joinedStamp, stampOfParts } from '../time/time-reader.ts';
@@ -17,28 +18,20 @@ export type TimePlace =
   | TimeCandidate
   | { readonly form: 'interval'; readonly seconds: number; readonly columns: readonly [] };
 
-const listed = (names: readonly string[]): string =>
-  names.length === 0
-    ? 'none'
-    : names
-        .slice(0, 12)
-        .map((name) => `“${name}”`)
-        .join(', ');
-
 const givenPlace = (sample: TableSample, wanted: readonly string[]): TimeCandidate => {
   const columns = wanted.map((name) => {
     const column = columnNamed(sample, name);
     if (column !== null) return column;
-    const known = listed(sample.names);
+    const known = quotedNames(sample.names);
     throw new Refusal('bad-option', `there is no column “${name}”; the columns are ${known}`);
   });
   const place = givenTime(sample, columns);
   if (place !== null) return place;
-  throw new Refusal('bad-option', `no times can be read in ${listed(wanted)}`);
+  throw new Refusal('bad-option', `no times can be read in ${quotedNames(wanted)}`);
 };
 
 const refuseWithoutTime = (sample: TableSample): never => {
-  const columns = sample.isNamed ? ` among the columns ${listed(sample.names)}` : '';
+  const columns = sample.isNamed ? ` among the columns ${quotedNames(sample.names)}` : '';
   throw new Refusal(
     'no-time',
     `no column of times was found${columns}; name the time column, or give the seconds between ` +

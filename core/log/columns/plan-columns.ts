@@ -2,6 +2,7 @@ import type { Account } from '../account.ts';
 import { Refusal } from '../../model/refusal.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
 import { temperatureScale, unitOfText } from '../text/unit-text.ts';
+import { quotedNames } from '../text/quoted-names.ts';
 import { TimeReader } from '../time/time-reader.ts';
 import type { ColumnPlan } from './column-plan.ts';
 import { placeTime, planTime, type DatedPlan, type TimePlace } from './decide-time.ts';
@@ -26,10 +27,7 @@ const givenTemperature = (sample: TableSample, decisions: ReadingDecisions): num
   const column = columnNamed(sample, wanted);
   const isUsable = column !== null && sample.profiles[column]?.numbers != null;
   if (isUsable) return column;
-  const names = sample.names
-    .slice(0, 12)
-    .map((name) => `“${name}”`)
-    .join(', ');
+  const names = quotedNames(sample.names);
   throw new Refusal(
     'bad-option',
     column === null
@@ -39,10 +37,7 @@ const givenTemperature = (sample: TableSample, decisions: ReadingDecisions): num
 };
 
 const refuseWithoutTemperature = (sample: TableSample): never => {
-  const names = sample.names
-    .slice(0, 12)
-    .map((name) => `“${name}”`)
-    .join(', ');
+  const names = quotedNames(sample.names);
   const among = sample.isNamed ? ` among the columns ${names}` : '';
   throw new Refusal(
     'no-temperature',

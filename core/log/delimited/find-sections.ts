@@ -2,6 +2,7 @@ import type { Account } from '../account.ts';
 import type { DatedPlan } from '../columns/decide-time.ts';
 import { decideOrder } from '../columns/decide-time.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
+import { Refusal } from '../../model/refusal.ts';
 import { daysOfDate } from '../time/date-order.ts';
 import { describeStamp } from '../time/describe-stamp.ts';
 import { scanStamp, type Stamp } from '../time/stamp.ts';
@@ -50,7 +51,10 @@ export const findSections = (
     const stamps = stampsOf(layout, lines, temperature);
     const context = { isFahrenheit: false, isContinental: false };
     const order = decideOrder(stamps, layout.sample, [], context, decisions, account);
-    const first = stamps[0]!;
+    const first = stamps.find(({ date }) => !Number.isNaN(daysOfDate(date, order)));
+    if (first === undefined) {
+      throw new Refusal('no-time', 'the dates in the heads of the sections cannot be read');
+    }
     account.decide('time-column', 'section heads', 'behaviour', 0.9);
     account.decide('time-pattern', describeStamp(first, order), 'rows-agree', 0.95);
     account.assume('time-of-section');

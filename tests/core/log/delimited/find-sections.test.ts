@@ -35,6 +35,11 @@ describe('a file of many small sections', () => {
   });
 });
 
+test('heads whose dates cannot be read are refused', () => {
+  const spoilt = text.replaceAll('2024/03/14', '9999/99/99');
+  expect(() => readLog(utf8(spoilt), 'x')).toThrow(expect.objectContaining({ code: 'no-time' }));
+});
+
 test('one section with many rows has a time column of its own', () => {
   const rows = Array.from({ length: 20 }, (_, i) => `${i},${20 + i}.5,7`);
   const single = section(10, ...rows);
