@@ -52,10 +52,29 @@ const happened = (planned: IntendedLeg, actual: Course | null): Course | null =>
   return share < NO_HOLD_SHARE && lasted < NO_HOLD_SECONDS ? null : actual;
 };
 
-const alignedLeg = (planned: IntendedLeg, found: Course | null, noiseC: number): AlignedLeg => {
-  const { segment, kind, ...course } = planned;
-  const actual = happened(planned, found);
-  return { segment, kind, planned: course, actual, verdict: verdictOf(planned, actual, noiseC) };
+/** How much of a leg the record shows: of the first one in a record that begins hot, its rest. */
+const seenShare = (planned: IntendedLeg, actual: Course | null, isFirst: boolean): number => {
+  const span = planned.endC - planned.startC;
+  if (!isFirst || actual === null || span === 0) return 1;
+  return Math.min(1, Math.max(0, (planned.endC - actual.startC) / span));
+};
+
+const alignedLegs = (
+  trace: Trace,
+  planned: readonly IntendedLeg[],
+  found: readonly (Course | null)[],
+): AlignedLeg[] => {
+  const beginsHot = trace.summary.startSeconds === null;
+  const first = beginsHot ? found.findIndex((course) => course !== null) : -1;
+  return planned.map((leg, k) => {
+    const { segment, kind, ...course } = leg;
+    const actual = happened(leg, found[k] ?? null);
+    const verdict = verdictOf(leg, actual, trace.summary.noiseC, {
+      comesFrom: planned[k - 1]?.kind === 'cooling' ? 'above' : 'below',
+      seenShare: seenShare(leg, actual, k === first),
+    });
+    return { segment, kind, planned: course, actual, verdict };
+  });
 };
 
 /** The natural cooling after the last leg; the schedule says only when it was to begin. */
@@ -81,7 +100,6 @@ const coolingLeg = (
  * moment heating begins, and never re-anchored, so lateness adds up as the potter met it.
  */
 export const align = (trace: Trace, schedule: Schedule): Alignment => {
-  const noiseC = trace.summary.noiseC;
   const provisional = startOfPlan(trace);
   const searched = intendedLegs(schedule, provisional);
   const grid = gridOf(trace, searched);
@@ -89,7 +107,7 @@ export const align = (trace: Trace, schedule: Schedule): Alignment => {
   const { laying, tables } = layLegs(grid, searched, clock);
   const refined = refineLaying(trace, grid, laying, searched);
   const { start, legs } = planFor(schedule, trace, searched, provisional, refined);
-  const aligned = legs.map((leg, k) => alignedLeg(leg, refined.legs[k] ?? null, noiseC));
+  const aligned = alignedLegs(trace, legs, refined.legs);
   if (refined.cooling !== null) aligned.push(coolingLeg(start, legs.at(-1), refined.cooling));
   return {
     confidence: confidenceOf(grid, tables, laying, boundaryCertainties(grid, tables, laying)),

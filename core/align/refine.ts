@@ -53,13 +53,14 @@ const arrivals = (
   laying.legs.forEach((leg, k) => {
     const { kind, endC, rateCPerHour } = legs[k]!;
     if (leg === null || kind === 'hold') return;
-    if (Math.abs(grid.celsius[leg.to]! - endC) > NEAR_TARGET_C) return;
+    const direction = kind === 'ramp' ? 1 : -1;
+    if (direction * (endC - grid.celsius[leg.to]!) > NEAR_TARGET_C) return;
     const end = grid.atSeconds[leg.to]!;
     const stretch = Math.min(LAST_STRETCH_SECONDS, end - grid.atSeconds[leg.from]!);
     const slope = courseBetween(trace, end - stretch, end).rateCPerHour;
     found.set(leg.to, {
       levelC: endC,
-      direction: kind === 'ramp' ? 1 : -1,
+      direction,
       isLimited: rateCPerHour === null || slope / rateCPerHour < FOLLOWED_SHARE,
     });
   });
@@ -76,6 +77,19 @@ const crossingOf = (trace: Trace, arrival: Arrival, search: KneeSearch): number 
     if (lack <= reach) return i === lower ? null : trace.atSeconds[i]!;
   }
   return null;
+};
+
+/** A climb laid to end this far past its target took in some of what came after it. */
+const OVERRUN_C = 4;
+
+/** When a course that was laid to run past its target came to it; null if it did not run past. */
+const passedAt = (trace: Trace, arrival: Arrival, endSeconds: number): number | null => {
+  const lackAt = (i: number) => arrival.direction * (arrival.levelC - trace.smoothC[i]!);
+  const end = Math.min(lowerBound(trace.atSeconds, endSeconds), trace.celsius.length - 1);
+  if (lackAt(end) > -Math.max(OVERRUN_C, trace.summary.noiseC)) return null;
+  let i = end;
+  while (i > 0 && lackAt(i) < 0) i--;
+  return trace.atSeconds[i]!;
 };
 
 /** The grid's boundaries moved to where the full samples bend. */
@@ -115,7 +129,9 @@ const refinedMoments = (
       ...(arrival === undefined ? {} : { levelC: arrival.levelC }),
     };
     const crossing = arrival?.isLimited === true ? crossingOf(trace, arrival, search) : null;
-    moments.set(point, crossing ?? locateKnee(trace.atSeconds, trace.celsius, search));
+    const moment = crossing ?? locateKnee(trace.atSeconds, trace.celsius, search);
+    const passed = arrival === undefined ? null : passedAt(trace, arrival, moment);
+    moments.set(point, passed !== null && passed > before ? passed : moment);
   });
   return moments;
 };

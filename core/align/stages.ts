@@ -28,6 +28,11 @@ const HOLD_LEVEL_C = 4;
 /** A kiln settles into a hold over some minutes; its wander is wider than a ramp's ripple. */
 const HOLD_RIPPLE_FACTOR = 2;
 const LEVEL_AT_MOST = 40;
+/** To say that a kiln ran away from its hold on the hot side (chosen). */
+const RUNAWAY = 18;
+/** … and by how much it seldom does. */
+const RUNAWAY_C = 40;
+const RUNAWAY_AT_MOST = 60;
 /** A leg that never happened. */
 const SKIPPED = 22;
 /** A log that begins hot never shows the legs below its first reading. */
@@ -89,6 +94,9 @@ const isRecordEnd = (grid: Grid, to: number): boolean =>
 
 /** A kiln this far from where a leg was to begin has something to make up. */
 const CATCHING_UP_C = 5;
+/** A kiln is seldom further behind a clock than this, or the programme was another one. */
+const FAR_BEHIND_C = 40;
+const FAR_BEHIND_AT_MOST = 30;
 /** … and may outrun its programme at this cost. */
 const CATCHING_UP = 12;
 
@@ -126,7 +134,8 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, clock: LegEnd
     if (leg.rateCPerHour === null) return slope > 0 ? 0 : FAST_AT_MOST;
     const pace = rateCost(slope, direction * leg.rateCPerHour);
     const behindC = direction * (leg.startC - grid.celsius[from]!);
-    return slope > 0 && behindC > CATCHING_UP_C ? Math.min(pace, CATCHING_UP) : pace;
+    const catchingUp = slope > 0 && behindC > CATCHING_UP_C ? Math.min(pace, CATCHING_UP) : pace;
+    return catchingUp + capped(Math.max(0, behindC), FAR_BEHIND_C, FAR_BEHIND_AT_MOST);
   };
   const endCost = (to: number): number => {
     // Where a hold follows, the kiln may come to its level after the programme has.
@@ -169,22 +178,36 @@ const holdStage = (grid: Grid, leg: IntendedLeg, clock: LegEnd | null): Stage =>
     const spread = (HOLD_RIPPLE_FACTOR * rippleC) ** 2;
     return tempered((0.5 * pointWeight * wander) / spread, INTERRUPTION_KNEE);
   };
-  const stayCost = (from: number, to: number): number => {
+  const durationCost = (from: number, to: number): number => {
     const lastedMinutes = (grid.atSeconds[to]! - grid.atSeconds[from]!) / 60;
     const duration = Math.log(
       (lastedMinutes + HOLD_SLACK_MINUTES) / (plannedMinutes + HOLD_SLACK_MINUTES),
     );
+    return capped(duration, HOLD_DURATION_SHARE, HOLD_AT_MOST);
+  };
+  const levelCost = (from: number, to: number): number => {
+    const atClock = clockCost(clock, grid.atSeconds[to]!);
+    if (clock?.isSeen === true) return atClock;
     const offLevel = capped(grid.fits.mean(from, to + 1) - level, HOLD_LEVEL_C, LEVEL_AT_MOST);
-    return (
-      (clock?.isSeen === true
-        ? clockCost(clock, grid.atSeconds[to]!)
-        : Math.min(offLevel, clockCost(clock, grid.atSeconds[to]!))) +
-      capped(duration, HOLD_DURATION_SHARE, HOLD_AT_MOST)
-    );
+    return Math.min(offLevel, atClock);
+  };
+  /** A kiln that runs on past its target and comes back, or not: a smooth course on the hot side. */
+  const runawayCost = (from: number, to: number): number => {
+    const { fits, pointWeight, rippleC } = grid;
+    const hotC = fits.mean(from, to + 1) - level;
+    if (hotC < 0) return Infinity;
+    const spread = (HOLD_RIPPLE_FACTOR * rippleC) ** 2;
+    const bent = (0.5 * pointWeight * fits.parabolaSquares(from, to + 1)) / spread;
+    return RUNAWAY + capped(hotC, RUNAWAY_C, RUNAWAY_AT_MOST) + tempered(bent, INTERRUPTION_KNEE);
   };
   return {
-    cost: (from, to) => stayCost(from, to) + wanderCost(from, to),
-    disagreement: (from, to) => stayCost(from, to) + Math.min(wanderCost(from, to), INTERRUPTED),
+    cost: (from, to) => {
+      const stayed = levelCost(from, to) + wanderCost(from, to);
+      const ran = stayed <= RUNAWAY ? Infinity : runawayCost(from, to);
+      return durationCost(from, to) + Math.min(stayed, ran);
+    },
+    disagreement: (from, to) =>
+      durationCost(from, to) + levelCost(from, to) + Math.min(wanderCost(from, to), INTERRUPTED),
     skip: (at) =>
       at === 0 && grid.start === 0 && grid.celsius[0]! > level + ARRIVAL_C
         ? SKIPPED_BEFORE_LOG

@@ -10,11 +10,23 @@ const SAME_SHARE = 0.07;
 /** … or within this many seconds, below which no leg's end is certain. */
 const SAME_SECONDS = 180;
 
-/** Whether a hold stood off its level, on one side of it, from beginning to end. */
-const isElsewhere = (planned: IntendedLeg, actual: Course, reachC: number): boolean => {
-  const before = actual.startC - planned.endC;
-  const after = actual.endC - planned.endC;
-  return before * after > 0 && Math.min(Math.abs(before), Math.abs(after)) > reachC;
+/** From which side a hold's level is come to, and how much of a leg the record shows. */
+export interface LegContext {
+  readonly comesFrom: 'below' | 'above';
+  /** The share of the planned leg that lies within the record: less than 1 where it begins hot. */
+  readonly seenShare: number;
+}
+
+/** Whether a hold stood short of its level from beginning to end. */
+const isShortOf = (
+  planned: IntendedLeg,
+  actual: Course,
+  { comesFrom }: LegContext,
+  reachC: number,
+): boolean => {
+  const side = comesFrom === 'below' ? 1 : -1;
+  const lackAt = (atC: number) => side * (planned.endC - atC);
+  return Math.min(lackAt(actual.startC), lackAt(actual.endC)) > reachC;
 };
 
 /**
@@ -25,14 +37,15 @@ export const verdictOf = (
   planned: IntendedLeg,
   actual: Course | null,
   noiseC: number,
+  context: LegContext,
 ): AlignedLeg['verdict'] => {
   if (actual === null) return 'missing';
   const reach = Math.max(REACHED_C, REACHED_SIGMAS * noiseC);
   const lack = planned.kind === 'cooling' ? actual.endC - planned.endC : planned.endC - actual.endC;
   if (planned.kind !== 'hold' && lack > reach) return 'not-reached';
-  if (planned.kind === 'hold' && isElsewhere(planned, actual, reach)) return 'not-reached';
+  if (planned.kind === 'hold' && isShortOf(planned, actual, context, reach)) return 'not-reached';
   if (planned.rateCPerHour === null) return 'as-planned';
-  const plannedSeconds = planned.endSeconds - planned.startSeconds;
+  const plannedSeconds = context.seenShare * (planned.endSeconds - planned.startSeconds);
   const excess = actual.endSeconds - actual.startSeconds - plannedSeconds;
   if (Math.abs(excess) <= Math.max(SAME_SECONDS, SAME_SHARE * plannedSeconds)) return 'as-planned';
   if (planned.kind === 'hold') return excess > 0 ? 'long' : 'short';

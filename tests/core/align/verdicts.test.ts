@@ -28,6 +28,8 @@ const course = (hours: number, endC: number): Course => ({
   rateCPerHour: celsiusPerHour((endC - 900) / hours),
 });
 
+const seen = { comesFrom: 'below', seenShare: 1 } as const;
+
 describe('verdicts on a leg', () => {
   it.each([
     [ramp, course(2, 1100), 'as-planned'],
@@ -44,10 +46,22 @@ describe('verdicts on a leg', () => {
     [{ ...ramp, rateCPerHour: null }, course(9, 1100), 'as-planned'],
     [{ ...ramp, kind: 'cooling', endC: celsius(700) }, course(2, 740), 'not-reached'],
   ] as const)('%#: %o', (planned, actual, verdict) => {
-    expect(verdictOf(planned, actual, 0.5)).toBe(verdict);
+    expect(verdictOf(planned, actual, 0.5, seen)).toBe(verdict);
+  });
+
+  it('do not call a hold on the hot side not reached, unless it was come to from above', () => {
+    const hot = { ...course(2, 1120), startC: celsius(1115) };
+    expect(verdictOf(hold, hot, 0.5, seen)).toBe('as-planned');
+    expect(verdictOf(hold, hot, 0.5, { ...seen, comesFrom: 'above' })).toBe('not-reached');
+  });
+
+  it('judge the rest of a leg whose beginning was not recorded', () => {
+    const rest = { ...course(1, 1100), startC: celsius(1000) };
+    expect(verdictOf(ramp, rest, 0.5, seen)).toBe('fast');
+    expect(verdictOf(ramp, rest, 0.5, { ...seen, seenShare: 0.5 })).toBe('as-planned');
   });
 
   it('allow a noisy couple more', () => {
-    expect(verdictOf(ramp, course(2, 1090), 4)).toBe('as-planned');
+    expect(verdictOf(ramp, course(2, 1090), 4, seen)).toBe('as-planned');
   });
 });
