@@ -112,6 +112,35 @@ describe('what may go otherwise', () => {
     expect(Math.abs(off.actual!.startSeconds - endsOf(aborted)[2]!)).toBeLessThan(240);
   });
 
+  it.each([10, 25, 40])(
+    'a top passed by %s °C: the climb ends where it passed its target',
+    (over) => {
+      const past: Stretch[] = [
+        ...AS_PLANNED.slice(0, 3),
+        { rateCPerHour: 60, toC: 1220 + over },
+        { holdMinutes: 15 },
+        ...AS_PLANNED.slice(5),
+      ];
+      const alignment = alignTo(traceOfStretches(past));
+      const crossing = endsOf(AS_PLANNED)[3]!;
+      expect(alignment.legs[3]).toMatchObject({ kind: 'ramp', verdict: 'as-planned' });
+      expect(Math.abs(alignment.legs[3]!.actual!.endSeconds - crossing)).toBeLessThan(240);
+      expect(alignment.legs[4]).toMatchObject({ kind: 'hold', verdict: 'long' });
+    },
+  );
+
+  it('a climb programmed at the rate meant for the next: it ends at its own target', () => {
+    const slipped: Stretch[] = [
+      ...AS_PLANNED.slice(0, 2),
+      { rateCPerHour: 60, toC: 1220 },
+      ...AS_PLANNED.slice(4),
+    ];
+    const alignment = alignTo(traceOfStretches(slipped));
+    expect(alignment.legs[2]!.verdict).toBe('slow');
+    expect(alignment.legs[2]!.actual!.endC).toBeCloseTo(1100, -1);
+    expect(alignment.legs[3]!.verdict).toBe('as-planned');
+  });
+
   it('a record that ends while the firing goes on', () => {
     const alignment = alignTo(traceOfStretches(AS_PLANNED.slice(0, 4)));
     expect(alignment.legs.every((leg) => leg.segment !== null)).toBe(true);
