@@ -35,6 +35,14 @@ describe('reading a schedule', () => {
     expect(refusalOf(text).message).toContain(why);
   });
 
+  it.each(['null', ' 42\n', '-1.5e3', 'true', '"slow glaze"', '[]', '[1, 2]'])(
+    'says of %j that a schedule is an object',
+    (text) => {
+      const { code, message } = refusalOf(text);
+      expect([code, message]).toEqual(['bad-schedule', 'a schedule is an object with "segments"']);
+    },
+  );
+
   it('never fails but with a refusal, in words', () => {
     const scraps = fc.stringMatching(/^[a-z0-9_,;:#"{}[\].\-\n ]{0,80}$/);
     fc.assert(
