@@ -1,5 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
+import type { ReadingDecisions } from '../core/model/options.ts';
 import type { TemperatureUnit } from '../core/units.ts';
+import { readingGiven, withReadingOptions, type GivenReading } from './reading-options.ts';
 
 export type Format = 'text' | 'json' | 'html';
 
@@ -12,12 +14,14 @@ export interface Asked {
   readonly format: Format;
   readonly out: string | null;
   readonly unit: TemperatureUnit;
+  /** How the logs are to be read, where the person says so. */
+  readonly reading: ReadingDecisions;
 }
 
 /** The question, or what to print instead: help, the version, or what was wrong with the usage. */
 export type Parsed = { readonly asked: Asked } | { readonly print: string; readonly status: 0 | 2 };
 
-interface Given {
+interface Given extends GivenReading {
   readonly schedule?: string;
   readonly cone?: string;
   readonly format: Format;
@@ -42,6 +46,7 @@ const program = (take: (asked: Asked) => void, write: (text: string) => void): C
       format: given.format,
       out: given.out ?? null,
       unit: given.unit ?? 'C',
+      reading: readingGiven(given),
     });
   };
   const root = new Command('afterfire')
@@ -49,22 +54,26 @@ const program = (take: (asked: Asked) => void, write: (text: string) => void): C
     .version(VERSION)
     .exitOverride()
     .configureOutput({ writeOut: write, writeErr: write });
-  root
-    .command('inspect')
-    .description('says how each log was read')
-    .argument('<log...>', 'temperature logs')
-    .addOption(format('text', 'json'))
-    .action(asked('inspect'));
-  root
-    .command('analyze')
-    .description('gives the verdict on each firing')
-    .argument('<log...>', 'temperature logs')
-    .option('--schedule <file>', 'the schedule the kiln was to follow')
-    .option('--cone <cone>', 'the cone that was meant, such as 6, 06 or 05.5')
-    .addOption(format('text', 'json', 'html'))
-    .option('--out <dir>', 'write a file for each log there')
-    .addOption(new Option('--unit <unit>', 'degrees of the words').choices(['C', 'F']).default('C'))
-    .action(asked('analyze'));
+  withReadingOptions(
+    root
+      .command('inspect')
+      .description('says how each log was read')
+      .argument('<log...>', 'temperature logs')
+      .addOption(format('text', 'json')),
+  ).action(asked('inspect'));
+  withReadingOptions(
+    root
+      .command('analyze')
+      .description('gives the verdict on each firing')
+      .argument('<log...>', 'temperature logs')
+      .option('--schedule <file>', 'the schedule the kiln was to follow')
+      .option('--cone <cone>', 'the cone that was meant, such as 6, 06 or 05.5')
+      .addOption(format('text', 'json', 'html'))
+      .option('--out <dir>', 'write a file for each log there')
+      .addOption(
+        new Option('--unit <unit>', 'degrees of the words').choices(['C', 'F']).default('C'),
+      ),
+  ).action(asked('analyze'));
   return root;
 };
 

@@ -1,21 +1,25 @@
 import { basename, relative } from 'node:path';
 import { clean } from '../core/report/clean.ts';
-import { systemCode, writeWhole } from '../electron/host/files.ts';
+import { writeWhole } from '../electron/host/files.ts';
 import { parseCommand, type Asked } from './command.ts';
 import type { ExitStatus, Io } from './io.ts';
 import type { Job, JobError, JobResult } from './job.ts';
+import { makeFolder, whyNotWritten } from './make-folder.ts';
 import { toldOptions } from './options.ts';
 import { outNames } from './out-files.ts';
 import { runJobs } from './pool.ts';
 import { progressOn } from './progress.ts';
+import { OPTIONS_FOR } from './reading-options.ts';
 import type { StartWorker } from './workers.ts';
 
 /** One plain line that names the input, the line to blame and the reason. */
-const errorLine = (of: string, { message, line }: JobError): string => {
+const errorLine = (of: string, { code, message, line }: JobError): string => {
   // An option is not read but used.
   const verb = of.startsWith('--') ? 'use' : 'read';
   const where = line === undefined ? '' : `, line ${line}`;
-  return `${clean(`cannot ${verb} ${of}${where}: ${message}`)}\n`;
+  const options = OPTIONS_FOR[code];
+  const hint = options === undefined ? '' : ` (${options})`;
+  return `${clean(`cannot ${verb} ${of}${where}: ${message}${hint}`)}\n`;
 };
 
 const errorJson = (path: string, error: JobError): string =>
@@ -36,8 +40,8 @@ const writtenTo = async (path: string, output: string): Promise<JobError | null>
     await writeWhole(path, output);
     return null;
   } catch (cause) {
-    const why = systemCode(cause) ?? 'unknown reason';
-    return { code: 'cannot-write', message: `${path} could not be written (${why})` };
+    const message = `${path} could not be written: ${whyNotWritten(cause)}`;
+    return { code: 'cannot-write', message };
   }
 };
 
@@ -85,7 +89,12 @@ export const main = async (
   const { asked } = parsed;
   const told = await toldOptions(asked);
   if ('error' in told) return refuseAll(asked, told.of, told.error, io);
-  const { command, format, unit } = asked;
+  const { command, format, unit, out } = asked;
+  // Before any work: whoever waits for many logs is not told at the end.
+  const why = out === null ? null : await makeFolder(out);
+  if (why !== null) {
+    return refuseAll(asked, `--out ${out}`, { code: 'cannot-write', message: why }, io);
+  }
   const { options } = told;
   const jobs = asked.logs.map((path): Job => ({ command, path, options, format, unit }));
   const progress = progressOn(io, jobs.length);

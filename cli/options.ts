@@ -15,9 +15,12 @@ export type Told =
 const NO_SUCH_CONE =
   'there is no such cone; cones run from 022 up to 01 and from 1 up to 14, with 05.5 and 5.5';
 
-/** Reads the schedule and the cone that every log of the command is held against. */
-export const toldOptions = async ({ schedule, cone }: Asked): Promise<Told> => {
-  const options: Options = {};
+/**
+ * Reads the schedule and the cone that every log of the command is held against, and takes what was
+ * said on how the logs are to be read.
+ */
+export const toldOptions = async ({ schedule, cone, reading }: Asked): Promise<Told> => {
+  const options: Options = Object.keys(reading).length === 0 ? {} : { reading };
   if (cone !== null) {
     const known = parseCone(cone);
     const of = `--cone ${cone}`;

@@ -64,12 +64,48 @@ describe('--out', () => {
     });
   });
 
-  it('says where it may not write', async () => {
+  it('says that a file is not a folder, once, before any work', async () => {
+    await inFolder(async (folder) => {
+      const logs = ['a.csv', 'b.csv'].map((name) => written(folder, name, plainLog()));
+      const file = written(folder, 'afile', 'a letter');
+      for (const out of [file, join(file, 'deeper', 'still')]) {
+        const ran = await run('analyze', ...logs, '--out', out);
+        expect(ran).toEqual({
+          status: 1,
+          out: '',
+          error: `cannot use --out ${out}: ${file} is a file, not a folder\n`,
+        });
+      }
+      expect(readFileSync(file, 'utf8')).toBe('a letter');
+      const asJson = await run('analyze', ...logs, '--out', file, '--format', 'json');
+      const lines = asJson.out.trim().split('\n');
+      expect(lines.map((line) => JSON.parse(line) as unknown)).toMatchObject([
+        { fileName: 'a.csv', error: { code: 'cannot-write' } },
+        { fileName: 'b.csv', error: { code: 'cannot-write' } },
+      ]);
+    });
+  });
+
+  it('leaves a folder alone that has the name of an answer', async () => {
     await inFolder(async (folder) => {
       const log = written(folder, 'log.csv', plainLog());
-      const { status, out, error } = await run('analyze', log, '--out', log);
+      mkdirSync(join(folder, 'log.txt'));
+      const { status, out } = await run('analyze', log, '--out', folder);
+      expect(status).toBe(0);
+      expect(out.trim().endsWith('log-2.txt')).toBe(true);
+    });
+  });
+
+  it.runIf(existsSync('/proc'))('ends where the system makes no folders', async () => {
+    await inFolder(async (folder) => {
+      const log = written(folder, 'log.csv', plainLog());
+      const { status, out, error } = await run('analyze', log, '--out', '/proc/x/y');
       expect([status, out]).toEqual([1, '']);
-      expect(error).toMatch(/^\S+ could not be written \(E[A-Z]+\)\n$/);
+      expect(error).toBe('cannot use --out /proc/x/y: the system takes no files there\n');
+      // The folder is there, and takes no file.
+      const inside = await run('analyze', log, '--out', '/proc');
+      expect(inside.status).toBe(1);
+      expect(inside.error).toMatch(/^\S+log\.txt could not be written: [a-z ]+\n$/);
     });
   });
 });

@@ -11,6 +11,12 @@ describe('wrong usage', () => {
     [['inspect', 'a.csv', '--format', 'html'], /Allowed choices are text, json/],
     [['analyze', 'a.csv', '--unit', 'K'], /Allowed choices are C, F/],
     [['analyze', 'a.csv', '--colour', 'red'], /unknown option '--colour'/],
+    [['inspect', 'a.csv', '--reading-unit', 'R'], /Allowed choices are C, F, K/],
+    [['inspect', 'a.csv', '--delimiter', 'and'], /one of comma, semicolon, tab/],
+    [['inspect', 'a.csv', '--delimiter', '7'], /one of comma, semicolon, tab/],
+    [['inspect', 'a.csv', '--interval-seconds', '0'], /a number of seconds above 0/],
+    [['inspect', 'a.csv', '--interval-seconds', 'ten'], /a number of seconds above 0/],
+    [['inspect', 'a.csv', '--day-order', 'us'], /Allowed choices are day-first, month-first/],
     [['analyze', 'a.csv', 'b.csv', '--format', 'html'], /say with --out DIR/],
   ])('%j ends with 2 and says why on standard error', async (args, why) => {
     const { status, out, error } = await run(...args);
@@ -47,6 +53,7 @@ describe('the arguments', () => {
         format: 'text',
         out: null,
         unit: 'C',
+        reading: {},
       },
     });
   });

@@ -1,0 +1,127 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parseCommand } from '../../cli/command.ts';
+import { zReadingDecisions } from '../../core/model/options.ts';
+import type { Source } from '../../core/model/source.ts';
+import type { TraceSummary } from '../../core/model/trace.ts';
+import { inFolder, run, written } from './terminal.ts';
+
+interface Inspected {
+  readonly source: Source;
+  readonly trace: TraceSummary;
+}
+
+/** How a log was read under some options. */
+const readOf = async (content: string, ...options: string[]): Promise<Inspected> => {
+  const inspected: Inspected[] = [];
+  await inFolder(async (folder) => {
+    const log = written(folder, 'log.csv', content);
+    const { out, error } = await run('inspect', log, '--format', 'json', ...options);
+    expect(error).toBe('');
+    inspected.push(JSON.parse(out) as Inspected);
+  });
+  return inspected[0]!;
+};
+
+const sourceOf = async (content: string, ...options: string[]): Promise<Source> =>
+  (await readOf(content, ...options)).source;
+
+const choice = (source: Source, what: string) => {
+  const { choice: chosen, why } = source.decisions.find((decision) => decision.what === what)!;
+  return [chosen, why];
+};
+
+const rows = (count: number, row: (i: number) => string): string =>
+  Array.from({ length: count }, (_, i) => row(i)).join('\n');
+
+describe('the options on reading', () => {
+  it('are the decisions of the same name', () => {
+    const parsed = parseCommand([
+      ...['inspect', 'a.csv', '--time-column', 'day', '--time-column', 'clock'],
+      ...['--temperature-column', 'top', '--reading-unit', 'F', '--delimiter', 'tab'],
+      ...['--decimal-mark', ',', '--day-order', 'month-first', '--interval-seconds', '2.5'],
+    ]);
+    const { reading } = (parsed as { asked: { reading: unknown } }).asked;
+    expect(zReadingDecisions.parse(reading)).toEqual({
+      timeColumns: ['day', 'clock'],
+      temperatureColumn: 'top',
+      unit: 'F',
+      delimiter: '\t',
+      decimalMark: ',',
+      dayOrder: 'month-first',
+      intervalSeconds: 2.5,
+    });
+  });
+
+  it('choose among columns and set the unit', async () => {
+    const log = `day,clock,top,middle\n${rows(9, (i) => `2026-01-02,10:0${i}:00,${100 + i * 9},${90 + i * 9}`)}\n`;
+    const given = await sourceOf(
+      log,
+      ...['--time-column', 'day', '--time-column', 'clock'],
+      ...['--temperature-column', 'middle', '--reading-unit', 'K'],
+    );
+    expect(choice(given, 'temperature-column')).toEqual(['middle', 'given']);
+    expect(choice(given, 'unit')).toEqual(['K', 'given']);
+    expect(given.time.columns).toEqual(['day', 'clock']);
+  });
+
+  it('settle what the rows leave open: the order of day and month', async () => {
+    const log = `time,kiln °C\n${rows(3, (i) => `0${i + 1}/02/2026 10:00,${100 + i * 9}`)}\n`;
+    const daysWith = async (order: string): Promise<number> =>
+      (await readOf(log, '--day-order', order)).trace.durationSeconds / 86_400;
+    // By the calendar: 1 to 3 February, or 2 January to 2 March of a common year.
+    expect([await daysWith('day-first'), await daysWith('month-first')]).toEqual([2, 59]);
+  });
+
+  it('set how the columns are parted and the decimals marked', async () => {
+    const log = `minutes;kiln °C\n${rows(9, (i) => `${i};${100 + i * 9},5`)}\n`;
+    const source = await sourceOf(log, '--delimiter', 'semicolon', '--decimal-mark', ',');
+    expect(choice(source, 'delimiter')).toEqual([';', 'given']);
+    expect(choice(source, 'decimal-mark')).toEqual([',', 'given']);
+    expect(source.rowsKept).toBe(9);
+  });
+
+  it('are what a refusal for want of times points at, and they answer it', async () => {
+    await inFolder(async (folder) => {
+      const celsius = rows(40, (i) => `${(20.5 + i * 7.3 + (i % 3)).toFixed(1)},${19 + (i % 2)}`);
+      const log = written(folder, 'log.csv', `kiln °C,room °C\n${celsius}\n`);
+      const refused = await run('analyze', log);
+      expect(refused.status).toBe(1);
+      expect(refused.error).toContain('(--time-column NAME or --interval-seconds N)');
+      const { status, out } = await run(
+        'inspect',
+        log,
+        '--interval-seconds',
+        '30',
+        '--format',
+        'json',
+      );
+      expect(status).toBe(0);
+      const { trace } = JSON.parse(out) as Inspected;
+      expect(trace.durationSeconds).toBe(39 * 30);
+      expect((await run('analyze', log, '--interval-seconds', '30')).status).toBe(0);
+    });
+  });
+
+  it('refuse a column that is not there, naming those that are', async () => {
+    await inFolder(async (folder) => {
+      const log = written(folder, 'log.csv', `time,kiln °C\n${rows(9, (i) => `${i},${20 + i}`)}\n`);
+      const { status, error } = await run('analyze', log, '--temperature-column', 'top');
+      expect(status).toBe(1);
+      expect(error).toMatch(/there is no column “top”; the columns are .*kiln/);
+    });
+  });
+
+  it('stand in the help of both commands and in the README', async () => {
+    const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+    const options = [
+      ...['--time-column', '--temperature-column', '--reading-unit', '--delimiter'],
+      ...['--decimal-mark', '--day-order', '--interval-seconds'],
+    ];
+    for (const command of ['inspect', 'analyze']) {
+      const { out } = await run(command, '--help');
+      for (const option of options) expect(out).toContain(option);
+    }
+    for (const option of options) expect(readme).toContain(option);
+  });
+});
