@@ -21,7 +21,7 @@ export const ReadingState = ({ firing }: { readonly firing: ReadingFiring }) => 
     <div className="state reading-state" aria-busy="true">
       <h1>Reading {log.fileName}</h1>
       <p className="muted">
-        {sizeText(log.blob.size)}. {STAGE_WORDS[stage]}: step {done + 1} of {STAGES.length}.
+        {sizeText(log.byteLength)}. {STAGE_WORDS[stage]}: step {done + 1} of {STAGES.length}.
       </p>
       <progress
         className="progress"

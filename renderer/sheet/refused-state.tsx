@@ -10,8 +10,9 @@ const useLineToBlame = ({ log, line }: RefusedFiring): string | null => {
   useEffect(() => {
     let isHere = true;
     setText(null);
-    if (line === null) return undefined;
-    lineOfFile(log.blob, line).then(
+    const { content } = log;
+    if (line === null || content === null || !('blob' in content)) return undefined;
+    lineOfFile(content.blob, line).then(
       (found) => isHere && setText(found),
       () => undefined,
     );

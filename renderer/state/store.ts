@@ -75,8 +75,9 @@ const withoutWork = (firing: Firing): SettledFiring => {
 
 const logFile = ({ fileName, bytes, sha256 }: LogToOpen): LogFile => ({
   fileName,
+  byteLength: bytes.byteLength,
   sha256: sha256 ?? null,
-  blob: new Blob([bytes]),
+  content: { bytes },
 });
 
 type ScheduleRead = { readonly schedule: Schedule } | { readonly refused: ScheduleRefused };
@@ -149,7 +150,10 @@ export const createAppStore = (
         const { firing } = get();
         if (firing.kind === 'reading' && firing.log === log) set({ firing: { ...firing, stage } });
       };
-      finishReading(log, await analyst.ask(log, get().told, onStage));
+      const asked = get().told;
+      finishReading(log, await analyst.ask(log, asked, onStage));
+      // Something may have been told while the log was being read.
+      if (openFiring(get())?.log === log && get().told !== asked) await revise();
     };
 
     /** Puts the open log to the analyst again; a refused change is taken back and said. */

@@ -22,9 +22,10 @@ const answer = createAnswerer({ guessEncoding: detect, sha256 });
 const handle = async (request: AnalysisRequest): Promise<void> => {
   const { id } = request;
   try {
-    const { document, trace } = await answer(request, (stage) =>
-      worker.postMessage({ kind: 'stage', id, stage }),
-    );
+    const { document, trace } = await answer(request, {
+      stage: (stage) => worker.postMessage({ kind: 'stage', id, stage }),
+      kept: (blob) => worker.postMessage({ kind: 'kept', id, blob }),
+    });
     worker.postMessage({ kind: 'answered', id, document, trace }, trace ? buffersOf(trace) : []);
   } catch (cause) {
     worker.postMessage({ kind: 'refused', id, ...refusedBy(cause) });

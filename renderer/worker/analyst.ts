@@ -10,7 +10,7 @@ import type {
 
 /** As much of a Worker as is used, so that tests can bring their own. */
 export interface WorkerLike {
-  postMessage(message: AnalysisRequest): void;
+  postMessage(message: AnalysisRequest, transfer: Transferable[]): void;
   terminate(): void;
   onmessage: ((event: MessageEvent<WorkerMessage>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
@@ -46,6 +46,13 @@ const CRASHED: Refused = {
   line: null,
 };
 
+/** The worker came to its end with the bytes in its hands. */
+const LOST: Refused = {
+  code: 'file-unreadable',
+  message: 'the log is no longer at hand; open it once more',
+  line: null,
+};
+
 /** An analyst whose worker is started by `spawn`, when it is first needed and after a cancel. */
 export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
   let worker: WorkerLike | null = null;
@@ -72,7 +79,9 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
 
   const receive = (message: WorkerMessage): void => {
     if (message.id !== current?.id) return;
-    if (message.kind === 'stage') current.question.onStage(message.stage);
+    const { log, onStage } = current.question;
+    if (message.kind === 'stage') onStage(message.stage);
+    else if (message.kind === 'kept') log.content = { blob: message.blob };
     else finish(message);
   };
 
@@ -94,9 +103,17 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
 
   const put = (question: Question): void => {
     const { log, options } = question;
-    worker ??= start();
+    const { fileName, sha256, content } = log;
     current = { id: ++lastId, question };
-    worker.postMessage({ id: lastId, logKey: keyOf(log), log, options });
+    if (content === null) {
+      finish({ kind: 'refused', ...LOST });
+      return;
+    }
+    worker ??= start();
+    const request = { id: lastId, logKey: keyOf(log), log: { fileName, sha256, content }, options };
+    const isHandedOver = 'bytes' in content;
+    if (isHandedOver) log.content = null;
+    worker.postMessage(request, isHandedOver ? [content.bytes.buffer] : []);
   };
 
   const cancel = (): void => {

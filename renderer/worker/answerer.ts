@@ -19,12 +19,25 @@ interface KeptReading {
   readonly sha256: string | null;
 }
 
-const bytesOf = async ({ log }: AnalysisRequest): Promise<Uint8Array<ArrayBuffer>> => {
+/** What is told on the way to an answer. */
+export interface Telling {
+  readonly stage: (stage: Stage) => void;
+  /** The bytes that were handed over, in a form in which the page can ask about them again. */
+  readonly kept: (blob: Blob) => void;
+}
+
+const bytesOf = async (
+  { log: { content } }: AnalysisRequest,
+  kept: Telling['kept'],
+): Promise<Uint8Array<ArrayBuffer>> => {
+  if ('bytes' in content) {
+    kept(new Blob([content.bytes]));
+    return content.bytes;
+  }
   try {
-    return new Uint8Array(await log.blob.arrayBuffer());
+    return new Uint8Array(await content.blob.arrayBuffer());
   } catch {
-    const why = 'the file could not be read again; it may have been moved or changed';
-    throw new Refusal('file-unreadable', why);
+    throw new Refusal('file-unreadable', 'the log could not be read again; open it once more');
   }
 };
 
@@ -68,27 +81,27 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
   const read = async (
     request: AnalysisRequest,
     key: string,
-    onStage: (stage: Stage) => void,
+    tell: Telling,
   ): Promise<KeptReading> => {
     // The old log goes before the new one comes: two large ones need not fit.
     kept = null;
-    onStage('fetching');
-    const bytes = await bytesOf(request);
+    tell.stage('fetching');
+    const bytes = await bytesOf(request, tell.kept);
     const { fileName, sha256: known } = request.log;
     const hash = known === null ? sha256(bytes) : Promise.resolve(known);
-    onStage('reading');
+    tell.stage('reading');
     const log = readLog(bytes, fileName, request.options.reading, environment);
-    onStage('repairing');
+    tell.stage('repairing');
     return { key, log, trace: makeTrace(log), sha256: await hash };
   };
 
   /** @throws Refusal where the log or an option cannot be used */
-  return async (request: AnalysisRequest, onStage: (stage: Stage) => void): Promise<Answered> => {
+  return async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
     const key = JSON.stringify([request.logKey, request.options.reading ?? {}]);
     const isKept = kept?.key === key;
-    const reading = isKept && kept ? kept : await read(request, key, onStage);
+    const reading = isKept && kept ? kept : await read(request, key, tell);
     kept = reading;
-    onStage('judging');
+    tell.stage('judging');
     const host = reading.sha256 === null ? {} : { sha256: reading.sha256 };
     const document = analyzeTrace(reading.log, reading.trace, request.options, host);
     return { document, trace: isKept ? null : shown(reading.trace) };

@@ -3,12 +3,20 @@ import type { Options } from '../../core/model/options.ts';
 import type { RefusalCode } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
 
-/** A log to be analysed. A blob crosses to the worker without being copied. */
+/**
+ * A log's content: its bytes, or a blob that the worker has made of them. Bytes are handed over and
+ * a blob crosses as it is, so that nothing large is ever copied on the page's own thread.
+ */
+export type LogContent = { readonly bytes: Uint8Array<ArrayBuffer> } | { readonly blob: Blob };
+
+/** A log to be analysed. */
 export interface LogFile {
   readonly fileName: string;
-  readonly blob: Blob;
+  readonly byteLength: number;
   /** Hexadecimal SHA-256 of the bytes where the host has it; else the worker works it out. */
   readonly sha256: string | null;
+  /** Null while the bytes are on their way to the worker. */
+  content: LogContent | null;
 }
 
 /** The columns that the window draws; the rest of the trace stays with the worker. */
@@ -22,7 +30,7 @@ export interface AnalysisRequest {
   readonly id: number;
   /** Tells one opened log from the next, so that it is read once for many questions. */
   readonly logKey: number;
-  readonly log: LogFile;
+  readonly log: Pick<LogFile, 'fileName' | 'sha256'> & { readonly content: LogContent };
   readonly options: Options;
 }
 
@@ -40,6 +48,7 @@ export interface Answered {
 }
 
 export type WorkerMessage =
+  | { readonly kind: 'kept'; readonly id: number; readonly blob: Blob }
   | { readonly kind: 'stage'; readonly id: number; readonly stage: Stage }
   | ({ readonly kind: 'answered'; readonly id: number } & Answered)
   | ({ readonly kind: 'refused'; readonly id: number } & Refused);

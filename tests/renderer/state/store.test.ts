@@ -170,6 +170,17 @@ describe('telling something', () => {
     expect(openFiring(state())).toMatchObject({ isWorking: false, document: troubled, trace });
   });
 
+  it('while the log is still being read is worked in as soon as it has been', async () => {
+    const { answer, asked, state } = setUp();
+    void state().openLog(log('a.csv'));
+    void state().tell({ cone: '6' });
+    await answer(answered());
+    expect(asked.at(-1)![1]).toEqual({ cone: '6' });
+    expect(openFiring(state())?.isWorking).toBe(true);
+    await answer(answered());
+    expect(openFiring(state())?.isWorking).toBe(false);
+  });
+
   it('that cannot be is taken back and said', async () => {
     const { open, answer, state } = setUp();
     await open();

@@ -4,17 +4,22 @@ import type { AnalysisRequest, LogFile, WorkerMessage } from '../../../renderer/
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
 const document = exampleDocument('good-firing');
-const log = (fileName: string): LogFile => ({ fileName, blob: new Blob(['x']), sha256: null });
+const log = (fileName: string): LogFile => ({
+  ...{ fileName, byteLength: 1, sha256: null },
+  content: { blob: new Blob(['x']) },
+});
 
 /** A worker that answers when the test says so. */
 class HandWorker implements WorkerLike {
   readonly asked: AnalysisRequest[] = [];
+  readonly transferred: Transferable[][] = [];
   isEnded = false;
   onmessage: WorkerLike['onmessage'] = null;
   onerror: WorkerLike['onerror'] = null;
 
-  postMessage(request: AnalysisRequest): void {
+  postMessage(request: AnalysisRequest, transfer: Transferable[]): void {
     this.asked.push(request);
+    this.transferred.push(transfer);
   }
 
   terminate(): void {
@@ -120,5 +125,32 @@ describe('the analyst', () => {
     const next = analyst.ask(log('a.csv'), {});
     workers[1]!.answer();
     expect((await next).kind).toBe('answered');
+  });
+
+  it('hands bytes over without copying them, and asks again with the blob made of them', async () => {
+    const { analyst, workers } = setUp();
+    const bytes = new Uint8Array([1, 2, 3]);
+    const file: LogFile = { ...log('a.csv'), content: { bytes } };
+    const outcome = analyst.ask(file, {});
+    const [worker] = workers;
+    expect(worker!.transferred[0]).toEqual([bytes.buffer]);
+    expect(file.content).toBeNull();
+    const blob = new Blob([bytes]);
+    worker!.say({ kind: 'kept', id: worker!.asked[0]!.id, blob });
+    worker!.answer();
+    await outcome;
+    expect(file.content).toEqual({ blob });
+    void analyst.ask(file, { cone: '6' });
+    expect(worker!.asked[1]!.log.content).toEqual({ blob });
+    expect(worker!.transferred[1]).toEqual([]);
+  });
+
+  it('says so when the worker ended with the bytes in its hands', async () => {
+    const { analyst, workers } = setUp();
+    const file: LogFile = { ...log('a.csv'), content: { bytes: new Uint8Array([1]) } };
+    const outcome = analyst.ask(file, {});
+    workers[0]!.onerror?.({ preventDefault: () => undefined } as ErrorEvent);
+    await outcome;
+    expect(await analyst.ask(file, {})).toMatchObject({ code: 'file-unreadable' });
   });
 });

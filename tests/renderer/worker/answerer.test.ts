@@ -9,7 +9,7 @@ const rows = Array.from(
   (_, i) => `${i * 60},${20 + 980 * Math.sin((i * Math.PI) / 599)}`,
 );
 const text = ['seconds,temperature (°C)', ...rows, ''].join('\n');
-const log = { fileName: 'a.csv', blob: new Blob([text]), sha256: null };
+const log = { fileName: 'a.csv', sha256: null, content: { blob: new Blob([text]) } };
 const request = (rest: Partial<AnalysisRequest> = {}): AnalysisRequest => ({
   id: 1,
   logKey: 1,
@@ -21,8 +21,12 @@ const surroundings = { sha256: () => Promise.resolve('abc') };
 
 const asked = async (answer: ReturnType<typeof createAnswerer>, what: AnalysisRequest) => {
   const stages: Stage[] = [];
-  const answered = await answer(what, (stage) => stages.push(stage));
-  return { ...answered, stages };
+  const kept: Blob[] = [];
+  const answered = await answer(what, {
+    stage: (stage) => stages.push(stage),
+    kept: (blob) => kept.push(blob),
+  });
+  return { ...answered, stages, kept };
 };
 
 describe('the answerer', () => {
@@ -68,9 +72,19 @@ describe('the answerer', () => {
     expect(document.source.sha256).toBe('from the host');
   });
 
+  it('gives back a blob of bytes that it was handed, and reads a blob as it reads bytes', async () => {
+    const bytes = new TextEncoder().encode(text);
+    const answer = createAnswerer(surroundings);
+    const fromBytes = await asked(answer, request({ log: { ...log, content: { bytes } } }));
+    expect(await fromBytes.kept[0]!.text()).toBe(text);
+    const fromBlob = await asked(createAnswerer(surroundings), request());
+    expect(fromBlob.kept).toEqual([]);
+    expect(fromBlob.document).toEqual(fromBytes.document);
+  });
+
   it('says no for a log without readings, and answers the next one', async () => {
     const answer = createAnswerer(surroundings);
-    const bad = { ...log, blob: new Blob(['time,temp\n']) };
+    const bad = { ...log, content: { blob: new Blob(['time,temp\n']) } };
     await expect(asked(answer, request({ log: bad }))).rejects.toThrow(Refusal);
     expect((await asked(answer, request({ logKey: 3 }))).document.trace.samples).toBe(600);
   });
