@@ -1,20 +1,42 @@
 import { MAX_COLUMNS, MAX_NAME_CHARS } from '../limits.ts';
 import type { JsonNode, JsonObject } from './parse-json.ts';
 
-/** A row of a JSON table: its cells as text, and the characters it was made from. */
+/** A row of a JSON table, and the characters it was made from. */
 export interface JsonRow {
-  readonly cells: string[];
+  /** Its cells as text; those that the record lacks are left out, as records may share few names. */
+  readonly cells: readonly string[];
   readonly from: number;
   readonly to: number;
   /** Whether its record breaks off. */
   readonly isCut: boolean;
 }
 
+/** The rows of a table, which need not all be in memory. */
+export interface JsonRows {
+  readonly length: number;
+  /** The row at an index below {@link length}. */
+  readonly at: (index: number) => JsonRow;
+  /** Where that row begins, without reading it. */
+  readonly from: (index: number) => number;
+}
+
 /** A table found in a JSON file. */
 export interface JsonTable {
   readonly names: readonly string[];
   readonly isNamed: boolean;
-  readonly rows: readonly JsonRow[];
+  readonly rows: JsonRows;
+}
+
+/** Rows that are in memory. */
+export const rowsInMemory = (rows: readonly JsonRow[]): JsonRows => ({
+  length: rows.length,
+  at: (index) => rows[index]!,
+  from: (index) => rows[index]!.from,
+});
+
+/** All rows of a table, one by one. */
+export function* eachRow({ rows }: Pick<JsonTable, 'rows'>): Generator<JsonRow> {
+  for (let index = 0; index < rows.length; index += 1) yield rows.at(index);
 }
 
 /** The text of a scalar as a cell; what JSON writes for "nothing" is an empty cell. */
@@ -31,7 +53,7 @@ const placeOf = (node: JsonNode): Omit<JsonRow, 'cells'> => ({
 });
 
 /** Gathers columns by name in the order in which they are met. */
-class Columns {
+export class Columns {
   readonly names: string[] = [];
   readonly #byName = new Map<string, number>();
 
@@ -47,7 +69,12 @@ class Columns {
 }
 
 /** Puts the scalars of a record into cells, nested ones under names joined by points. */
-const fill = (node: JsonNode, name: string, columns: Columns, cells: string[]): void => {
+export const fillCells = (
+  node: JsonNode,
+  name: string,
+  columns: Columns,
+  cells: string[],
+): void => {
   if (node.kind === 'scalar') {
     const column = columns.indexOf(name);
     if (column !== null) cells[column] = cellOf(node);
@@ -58,32 +85,23 @@ const fill = (node: JsonNode, name: string, columns: Columns, cells: string[]): 
       ? [...node.entries]
       : node.items.map((item, index) => [String(index + 1), item] as const);
   for (const [key, member] of members)
-    fill(member, name === '' ? key : `${name}.${key}`, columns, cells);
+    fillCells(member, name === '' ? key : `${name}.${key}`, columns, cells);
 };
-
-const evened = (cells: string[], width: number): string[] =>
-  Array.from({ length: width }, (_, column) => cells[column] ?? '');
-
-const finished = (
-  rows: readonly JsonRow[],
-  names: readonly string[],
-  isNamed: boolean,
-): JsonTable => ({
-  names,
-  isNamed,
-  rows: rows.map((row) => ({ ...row, cells: evened(row.cells, names.length) })),
-});
 
 /** The table of records with names: one row each, whatever keys they have. */
 export const tableOfRecords = (records: readonly JsonNode[]): JsonTable => {
   const columns = new Columns();
   const rows = records.map((record) => {
     const cells: string[] = [];
-    fill(record, '', columns, cells);
+    fillCells(record, '', columns, cells);
     return { cells, ...placeOf(record) };
   });
-  return finished(rows, columns.names, true);
+  return { names: columns.names, isNamed: true, rows: rowsInMemory(rows) };
 };
+
+/** Whether a row holds names: several words, and nothing that begins like a number. */
+export const isHeaderRow = (cells: readonly string[]): boolean =>
+  cells.length > 1 && cells.every((cell) => cell !== '' && !/^[\d.+-]/.test(cell));
 
 /** The table of rows without names; `names` come from elsewhere, or from a first row of words. */
 export const tableOfRows = (
@@ -95,11 +113,7 @@ export const tableOfRows = (
     ...placeOf(item),
   }));
   const [first] = rows;
-  const isHeader =
-    names === null &&
-    first !== undefined &&
-    first.cells.length > 1 &&
-    first.cells.every((cell) => cell !== '' && !/^[\d.+-]/.test(cell));
+  const isHeader = names === null && first !== undefined && isHeaderRow(first.cells);
   const body = isHeader ? rows.slice(1) : rows;
   const width = Math.min(
     MAX_COLUMNS,
@@ -107,7 +121,7 @@ export const tableOfRows = (
   );
   const known = names ?? (isHeader ? first.cells : []);
   const all = Array.from({ length: width }, (_, column) => known[column] ?? `column ${column + 1}`);
-  return finished(body, all, known.length > 0);
+  return { names: all, isNamed: known.length > 0, rows: rowsInMemory(body) };
 };
 
 /** The table of arrays that stand side by side under their names. */
@@ -124,11 +138,8 @@ export const tableOfColumns = (
       ...(at === undefined ? { from: 0, to: 0, isCut: false } : placeOf(at)),
     };
   });
-  return finished(
-    rows,
-    shown.map(([name]) => name.slice(0, MAX_NAME_CHARS)),
-    true,
-  );
+  const names = shown.map(([name]) => name.slice(0, MAX_NAME_CHARS));
+  return { names, isNamed: true, rows: rowsInMemory(rows) };
 };
 
 /** The table of an object whose keys are times: the key becomes the first column. */
@@ -138,11 +149,11 @@ export const tableOfKeyed = (object: JsonObject): JsonTable => {
   const rows = object.entries.map(([key, node]) => {
     const cells = [key];
     if (node.kind === 'array')
-      node.items.forEach((item, index) => fill(item, `value ${index + 1}`, columns, cells));
-    else fill(node, node.kind === 'scalar' ? 'value' : '', columns, cells);
+      node.items.forEach((item, index) => fillCells(item, `value ${index + 1}`, columns, cells));
+    else fillCells(node, node.kind === 'scalar' ? 'value' : '', columns, cells);
     return { cells, ...placeOf(node) };
   });
-  return finished(rows, columns.names, true);
+  return { names: columns.names, isNamed: true, rows: rowsInMemory(rows) };
 };
 
 /** One long table of several series: the name of each goes before its rows' cells. */
@@ -151,7 +162,7 @@ export const tableOfSeries = (series: readonly (readonly [string, JsonTable])[])
   columns.indexOf('series');
   const rows = series.flatMap(([name, table]) => {
     const places = table.names.map((column) => columns.indexOf(column));
-    return table.rows.map(({ cells, ...place }) => {
+    return [...eachRow(table)].map(({ cells, ...place }) => {
       const placed: string[] = [name];
       cells.forEach((cell, index) => {
         const place = places[index];
@@ -160,5 +171,5 @@ export const tableOfSeries = (series: readonly (readonly [string, JsonTable])[])
       return { cells: placed, ...place };
     });
   });
-  return finished(rows, columns.names, true);
+  return { names: columns.names, isNamed: true, rows: rowsInMemory(rows) };
 };

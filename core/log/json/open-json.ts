@@ -2,8 +2,11 @@ import { REJECTED_TEXT_CHARS } from '../limits.ts';
 import { Refusal } from '../../model/refusal.ts';
 import type { PreambleEntry } from '../text/preamble.ts';
 import { bestTable } from './find-tables.ts';
-import { tableOfRecords, tableOfRows, type JsonRow, type JsonTable } from './json-table.ts';
+import { cellOf, eachRow, type JsonRow, type JsonTable } from './json-table.ts';
+import { lazyTable } from './lazy-table.ts';
 import { parseJson, type JsonNode, type ParsedJson } from './parse-json.ts';
+import { scanRecords, type RecordList } from './scan-records.ts';
+import { linesOf, Spans } from './spans.ts';
 
 /** A JSON file as a table of text cells. */
 export interface OpenedJson {
@@ -18,37 +21,15 @@ export interface OpenedJson {
   readonly textOf: (row: JsonRow) => string;
 }
 
-interface Line {
-  readonly text: string;
-  readonly from: number;
-}
-
-const linesOf = (text: string): Line[] => {
-  const lines: Line[] = [];
-  const ends = /\r\n|\r|\n/g;
-  let from = 0;
-  for (const end of text.matchAll(ends)) {
-    lines.push({ text: text.slice(from, end.index), from });
-    from = end.index + end[0].length;
-  }
-  lines.push({ text: text.slice(from), from });
-  return lines;
-};
-
 const lineFinder = (text: string): ((at: number) => number) => {
-  let starts: number[] | null = null;
-  return (at) => {
-    starts ??= linesOf(text).map(({ from }) => from);
-    let low = 0;
-    let high = starts.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (starts[middle]! <= at) low = middle + 1;
-      else high = middle;
-    }
-    return low;
-  };
+  let lines: Spans | null = null;
+  return (at) => (lines ??= linesOf(text)).countUpTo(at);
 };
+
+const textFinder =
+  (text: string) =>
+  ({ from, to }: JsonRow): string =>
+    text.slice(from, Math.min(to, from + 2 * REJECTED_TEXT_CHARS));
 
 const isWhole = (text: string): boolean => {
   const { fault, end } = parseJson(text);
@@ -57,45 +38,61 @@ const isWhole = (text: string): boolean => {
 
 const opensValue = (text: string): boolean => /^\s*[[{]/.test(text);
 
-/** JSON lines: every line a value of its own, seen by the first two that are not blank. */
-const isJsonLines = (text: string): boolean => {
-  const head = text.slice(0, 1 << 20);
-  const filled = linesOf(head).filter((line) => line.text.trim() !== '');
-  const [first, second] = filled;
-  return (
-    first !== undefined && second !== undefined && opensValue(second.text) && isWhole(first.text)
-  );
+/** The lines of a text that are not blank. */
+const filledLines = (text: string): Spans => {
+  const filled = new Spans();
+  const lines = linesOf(text);
+  for (let index = 0; index < lines.length; index += 1) {
+    const [from, to] = [lines.from(index), lines.to(index)];
+    if (text.slice(from, to).trim() !== '') filled.add(from, to);
+  }
+  return filled;
 };
 
-/** Moves a node's characters to where its line stands in the file. */
-const shifted = (node: JsonNode, by: number): JsonNode => ({
-  ...node,
-  from: node.from + by,
-  to: node.to + by,
-});
+const LOOKED_AT_FOR_LINES = 1 << 20;
+
+/** JSON lines: every line a value of its own, seen by the first two that are not blank. */
+const isJsonLines = (text: string): boolean => {
+  const head = text.slice(0, LOOKED_AT_FOR_LINES);
+  const filled = filledLines(head);
+  if (filled.length < 2) return false;
+  const line = (index: number): string => head.slice(filled.from(index), filled.to(index));
+  return opensValue(line(1)) && isWhole(line(0));
+};
 
 const openLines = (text: string): OpenedJson => {
-  const nodes: JsonNode[] = [];
-  const damaged = new Set<number>();
-  const filled = linesOf(text).filter((line) => line.text.trim() !== '');
-  for (const { text: line, from } of filled) {
-    const { node, end, fault } = parseJson(line);
-    const isSound = fault === 'none' && node !== null && line.slice(end).trim() === '';
-    if (!isSound) damaged.add(nodes.length);
-    const empty: JsonNode = { kind: 'object', entries: [], from: 0, to: line.length, isCut: true };
-    nodes.push(shifted(isSound ? node : empty, from));
-  }
-  const arrays = nodes.filter((node) => node.kind === 'array').length;
-  const table = arrays > nodes.length / 2 ? tableOfRows(nodes, null) : tableOfRecords(nodes);
-  const skipped = nodes.length - table.rows.length;
+  const { table, damaged } = lazyTable(text, filledLines(text));
   return {
     format: 'json-lines',
     table,
     entries: [],
-    damaged: new Set([...damaged].map((index) => index - skipped)),
-    isCut: damaged.has(nodes.length - 1),
+    damaged,
+    isCut: damaged.has(table.rows.length - 1),
     lineOf: lineFinder(text),
-    textOf: ({ from, to }) => text.slice(from, Math.min(to, from + 2 * REJECTED_TEXT_CHARS)),
+    textOf: textFinder(text),
+  };
+};
+
+/** The single values in and around a list that was taken out of its text. */
+const entriesIn = (node: JsonNode | null): PreambleEntry[] => {
+  if (node?.kind !== 'object') return [];
+  return node.entries.flatMap(([key, value]) =>
+    value.kind === 'scalar' ? [{ key, value: cellOf(value) }] : entriesIn(value),
+  );
+};
+
+/** A file that is one long list of records, read record by record. */
+const openList = (text: string, { records, around }: RecordList): OpenedJson => {
+  const { table, damaged } = lazyTable(text, records);
+  const outside = parseJson(around);
+  return {
+    format: 'json',
+    table,
+    entries: entriesIn(outside.node),
+    damaged,
+    isCut: outside.fault !== 'none' || damaged.has(table.rows.length - 1),
+    lineOf: lineFinder(text),
+    textOf: textFinder(text),
   };
 };
 
@@ -126,7 +123,7 @@ const openWhole = (text: string): OpenedJson | null => {
   if (found === null || found.table.rows.length === 0) {
     throw new Refusal('not-readable', 'no list of readings was found in this JSON');
   }
-  const cut = found.table.rows.flatMap((row, index) => (row.isCut ? [index] : []));
+  const cut = [...eachRow(found.table)].flatMap((row, index) => (row.isCut ? [index] : []));
   return {
     format: 'json',
     table: found.table,
@@ -134,10 +131,17 @@ const openWhole = (text: string): OpenedJson | null => {
     damaged: new Set(cut),
     isCut: fault !== 'none' || isBroken,
     lineOf: lineFinder(text),
-    textOf: ({ from, to }) => text.slice(from, Math.min(to, from + 2 * REJECTED_TEXT_CHARS)),
+    textOf: textFinder(text),
   };
 };
 
-/** Opens a JSON text; null if it is none. */
-export const openJson = (text: string): OpenedJson | null =>
-  isJsonLines(text) ? openLines(text) : openWhole(text);
+/**
+ * Opens a JSON text; null if it is none.
+ *
+ * @throws Refusal `not-readable` if it is nested too deeply or holds no list
+ */
+export const openJson = (text: string): OpenedJson | null => {
+  if (isJsonLines(text)) return openLines(text);
+  const list = scanRecords(text);
+  return list === null ? openWhole(text) : openList(text, list);
+};

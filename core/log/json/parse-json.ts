@@ -166,21 +166,27 @@ class JsonReader {
     const from = this.at;
     let text = '';
     let at = from + 1;
+    // Looked for once, not again behind every escape before it.
+    let quote = this.#text.indexOf('"', at);
     for (;;) {
-      const quote = this.#text.indexOf('"', at);
-      const slash = this.#text.indexOf('\\', at);
+      if (quote < at) quote = this.#text.indexOf('"', at);
       if (quote < 0) throw new Stop('cut');
-      if (slash < 0 || slash > quote) {
+      // Looked for up to the quote only: a file without any backslash must not be searched to its
+      // end for every string in it.
+      const chunk = this.#text.slice(at, quote);
+      const slash = chunk.indexOf('\\');
+      if (slash < 0) {
         this.at = quote + 1;
-        text += this.#text.slice(at, quote);
+        text += chunk;
         return { kind: 'scalar', text, isString: true, from, to: this.at };
       }
-      text += this.#text.slice(at, slash);
-      const letter = this.#text.charAt(slash + 1);
-      const hex = this.#text.slice(slash + 2, slash + 6);
+      text += chunk.slice(0, slash);
+      at += slash;
+      const letter = this.#text.charAt(at + 1);
+      const hex = this.#text.slice(at + 2, at + 6);
       const isHex = letter === 'u' && /^[0-9a-fA-F]{4}$/.test(hex);
       text += isHex ? String.fromCharCode(Number.parseInt(hex, 16)) : (ESCAPES[letter] ?? letter);
-      at = slash + (isHex ? 6 : 2);
+      at += isHex ? 6 : 2;
     }
   }
 

@@ -11,19 +11,21 @@ import { MAX_JSON_BYTES } from '../limits.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
 import { decideDecimalMark } from '../text/decimal-mark.ts';
-import type { JsonRow } from './json-table.ts';
+import { eachRow, type JsonRow, type JsonRows } from './json-table.ts';
 import { openJson, type OpenedJson } from './open-json.ts';
 
 const SAMPLED_ROWS = 3000;
 
 /** Rows from all over a table: all of them, or blocks of neighbours spread evenly. */
-const sampled = (rows: readonly JsonRow[]): readonly JsonRow[] => {
-  if (rows.length <= SAMPLED_ROWS) return rows;
+const sampled = (rows: JsonRows): readonly JsonRow[] => {
+  const between = (from: number, to: number): JsonRow[] =>
+    Array.from({ length: to - from }, (_, index) => rows.at(from + index));
+  if (rows.length <= SAMPLED_ROWS) return between(0, rows.length);
   const blocks = 30;
   const length = SAMPLED_ROWS / blocks;
   return Array.from({ length: blocks }, (_, block) => {
     const from = Math.floor(((rows.length - length) * block) / (blocks - 1));
-    return rows.slice(from, from + length);
+    return between(from, from + length);
   }).flat();
 };
 
@@ -34,7 +36,7 @@ const sampleOf = (
 ): TableSample => {
   const rows = sampled(table.rows).map(({ cells }) => cells);
   const columns = table.names.map((_, column) =>
-    rows.map((cells) => cells[column]!).filter((cell) => cell.length > 0 && cell.length <= 24),
+    rows.map((cells) => cells[column] ?? '').filter((cell) => cell.length > 0 && cell.length <= 24),
   );
   const decimal = decideDecimalMark(columns);
   const mark = decisions.decimalMark ?? decimal.mark;
@@ -60,16 +62,17 @@ const readRows = (opened: OpenedJson, plan: ColumnPlan): RowReader => {
   const { rows } = opened.table;
   const columns = new RawColumns(plan.wanted.length, rows.length, plan.seriesColumn !== null);
   const reader = new RowReader(plan, columns);
-  rows.forEach(({ cells }, index) => {
-    const place = index + 1;
-    if (opened.damaged.has(index)) {
-      reader.reject(place, index === rows.length - 1 ? 'half-written' : 'damaged-record');
-      return;
+  let place = 0;
+  for (const { cells } of eachRow(opened.table)) {
+    place += 1;
+    if (opened.damaged.has(place - 1)) {
+      reader.reject(place, place === rows.length ? 'half-written' : 'damaged-record');
+      continue;
     }
     const time = reader.timeOf(cells);
     if (!Number.isNaN(time)) reader.add(cells, place, time);
     else reader.reject(place, reader.time.isEmpty(cells) ? 'no-time' : 'unreadable-time');
-  });
+  }
   return reader;
 };
 
@@ -106,8 +109,8 @@ export const readJson = (
     sample,
     series,
     marks,
-    lineOf: (place) => opened.lineOf(opened.table.rows[place - 1]?.from ?? 0),
-    linesOf: (places) => places.map((place) => opened.textOf(opened.table.rows[place - 1]!)),
+    lineOf: (place) => opened.lineOf(opened.table.rows.from(place - 1)),
+    linesOf: (places) => places.map((place) => opened.textOf(opened.table.rows.at(place - 1))),
     decisions,
     account,
     source: {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   cellOf,
+  eachRow,
   tableOfColumns,
   tableOfKeyed,
   tableOfRecords,
@@ -15,9 +16,10 @@ const items = (value: readonly unknown[]): readonly JsonNode[] => {
   const array = node(value);
   return array.kind === 'array' ? array.items : [];
 };
+/** Names and rows, cells that a record lacks as empty ones. */
 const shown = ({ names, rows }: JsonTable): unknown => ({
   names,
-  rows: rows.map(({ cells }) => cells),
+  rows: [...eachRow({ rows })].map(({ cells }) => names.map((_, column) => cells[column] ?? '')),
 });
 
 test('records become rows, whatever keys they have, nested ones joined by points', () => {
