@@ -1,7 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { readSchedule } from '../../core/schedule/read-schedule.ts';
 import type { Options } from '../../core/model/options.ts';
-import { Refusal } from '../../core/model/refusal.ts';
 import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 import { wording } from '../../core/wording/wording.ts';
@@ -9,6 +7,7 @@ import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/hos
 import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { Answered, LogFile, Stage } from '../worker/protocol.ts';
 import type { Firing, Notice, OpenFiring, SettledFiring } from './firing.ts';
+import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
 
 /** The text sizes that are offered, in percent of the reader's own. */
@@ -16,13 +15,6 @@ export const TEXT_STEPS = [80, 90, 100, 115, 130, 150, 175, 200] as const;
 
 /** A log to open; the worker works out the hash that the host did not. */
 export type LogToOpen = Omit<OpenedLog, 'sha256'> & { readonly sha256?: string };
-
-/** A schedule file that could not be used. */
-export interface ScheduleRefused {
-  readonly fileName: string;
-  readonly message: string;
-  readonly line: number | null;
-}
 
 export interface AppState {
   readonly firing: Firing;
@@ -73,29 +65,18 @@ const withoutWork = (firing: Firing): SettledFiring => {
   return firing.kind === 'open' ? { ...firing, isWorking: false } : firing;
 };
 
+/** What is shown, and what waits behind a reading, said in a unit. */
+const saidIn = <Kind extends Firing>(firing: Kind, unit: TemperatureUnit): Kind => {
+  if (firing.kind === 'open') return { ...firing, words: wording(firing.document, unit) };
+  return firing.kind === 'reading' ? { ...firing, before: saidIn(firing.before, unit) } : firing;
+};
+
 const logFile = ({ fileName, bytes, sha256 }: LogToOpen): LogFile => ({
   fileName,
   byteLength: bytes.byteLength,
   sha256: sha256 ?? null,
   content: { bytes },
 });
-
-type ScheduleRead = { readonly schedule: Schedule } | { readonly refused: ScheduleRefused };
-
-const scheduleFrom = ({ fileName, text }: OpenedSchedule): ScheduleRead => {
-  try {
-    return { schedule: readSchedule(text, fileName) };
-  } catch (cause) {
-    if (!(cause instanceof Refusal)) throw cause;
-    const { message, line } = cause;
-    return { refused: { fileName, message, line } };
-  }
-};
-
-const refusedText = ({ fileName, message, line }: ScheduleRefused): string => {
-  const where = line === null ? '' : `, line ${line}`;
-  return `The schedule “${fileName}” could not be used${where}: ${message}.`;
-};
 
 const problem = (text: string): Notice => ({ tone: 'problem', text });
 
@@ -254,10 +235,7 @@ export const createAppStore = (
 
       setPreferences: (change) => {
         const changed = { ...get().preferences, ...change };
-        const firing = openFiring(get());
-        if (firing && change.unit) {
-          set({ firing: { ...firing, words: wording(firing.document, change.unit) } });
-        }
+        if (change.unit) set({ firing: saidIn(get().firing, change.unit) });
         set({ preferences: changed });
         keepPreferences(changed);
       },

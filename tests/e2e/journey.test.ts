@@ -1,4 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, describe, expect, test } from 'vitest';
 import { htmlReport } from '../../core/report/html-report.ts';
@@ -7,6 +9,7 @@ import { analyze } from '../../core/analyze.ts';
 import { readSchedule } from '../../core/schedule/read-schedule.ts';
 import { guessEncoding } from '../../electron/host/encoding.ts';
 import { sha256 } from '../../electron/host/hash.ts';
+import { bigLog } from '../bench/big-log.ts';
 import {
   dropFiles,
   launchBrowser,
@@ -259,6 +262,38 @@ describe('files', () => {
     await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
     expect(await page.locator('.print-only').count()).toBe(0);
     expect(await page.locator('#root').isVisible()).toBe(true);
+  });
+});
+
+describe('a large log', () => {
+  test('is read while the window answers, and the reading can be stopped', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'afterfire-log-'));
+    const file = join(folder, 'large.csv');
+    writeFileSync(file, bigLog(1_000_000));
+    await openSample('good-bisque.csv');
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Open a log' }).first().click(),
+    ]);
+    await chooser.setFiles(file);
+    await page.getByRole('heading', { name: 'Reading large.csv' }).waitFor();
+    await page.keyboard.press('u');
+    expect(
+      await page.getByRole('button', { name: 'Degrees Fahrenheit' }).getAttribute('aria-pressed'),
+    ).toBe('true');
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await settled(page);
+    expect(await said('.sheet-head')).toContain('good-bisque.csv');
+    expect(await said('.sheet-head')).toContain('°F');
+    // The worker was ended with the log: the sheet's own log is read again to answer.
+    await page.getByRole('button', { name: 'Schedule and kiln' }).click();
+    await page
+      .locator('#told')
+      .getByRole('button', { name: /Meant to reach/ })
+      .click();
+    await page.getByRole('option', { name: 'cone 9', exact: true }).click();
+    await page.getByText('where cone 9 was meant').first().waitFor();
+    rmSync(folder, { recursive: true });
   });
 });
 

@@ -228,6 +228,15 @@ describe('the preferences', () => {
     expect(keep).toHaveBeenLastCalledWith({ ...DEFAULT_PREFERENCES, unit: 'F' });
   });
 
+  it('reach the sheet that waits behind a reading, too', async () => {
+    const { open, state } = setUp();
+    await open();
+    void state().openLog(log('b.csv'));
+    state().setPreferences({ unit: 'F' });
+    state().cancelReading();
+    expect(openFiring(state())?.words.unit).toBe('F');
+  });
+
   it('step the text up and down between 80 and 200 %', () => {
     const { state } = setUp();
     for (let i = 0; i < 20; i++) state().stepText(1);
