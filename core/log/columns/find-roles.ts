@@ -1,4 +1,5 @@
 import { temperatureScale } from '../text/unit-text.ts';
+import { isNoReadingCode } from '../text/no-reading-codes.ts';
 import type { ReasonId } from '../ids.ts';
 import { MAX_ZONES } from '../limits.ts';
 import { meaningOf, type NameMeaning } from './name-meaning.ts';
@@ -46,13 +47,14 @@ const suits = (sample: TableSample, profile: ColumnProfile, meaning: NameMeaning
   const unit = sample.units[column] ?? null;
   const scale = temperatureScale(unit);
   if (numbers === null || base === 0 || !agrees(profile)) return 0;
-  if (unit !== null && scale === null) return 0;
+  if (unit !== null && unit !== 'degrees' && scale === null) return 0;
   const isOpen = meaning === 'probe' || meaning === 'unknown';
-  if (isOpen && numbers.countsUp) return 0;
+  // Numbers that rise by one each row count something, unless there is nothing else.
+  if (isOpen && numbers.countsUp) return 1;
   const isSmall = isOpen && scale === null && numbers.max < COOLEST_PEAK;
   const isStill = isOpen && numbers.isConstant;
-  const isZero = numbers.isConstant && numbers.max === 0;
-  const penalty = (isSmall ? 20 : 0) + (isStill ? 4 : 0) + (isZero ? 55 : 0);
+  const isDead = numbers.isConstant && isNoReadingCode(numbers.max);
+  const penalty = (isSmall ? 20 : 0) + (isStill ? 4 : 0) + (isDead ? 55 : 0);
   const rare = profile.filled < 0.05 ? 30 : 0;
   return Math.max(1, base + (scale === null ? 0 : BY_SCALE) - penalty - rare);
 };
@@ -137,10 +139,21 @@ const whyMain = (
   return { why: meaning === 'unknown' ? 'behaviour' : 'name', certainty: 0.5 };
 };
 
-/** Which of two alike is a programme that the other one follows. */
+/** A column that stays below the first is at rest while one beyond the second is a kiln (chosen). */
+const AT_REST = 100;
+const FIRED = 300;
+
+/**
+ * Of columns that suit alike, the first; unless it is a programme that another follows, or stays at
+ * room temperature while another is fired.
+ */
 const passOver = (ranked: readonly Ranked[]): Ranked | undefined => {
   const [first] = ranked;
   const alike = ranked.filter(({ score }) => score === first?.score);
+  if (first !== undefined && (first.profile.numbers?.max ?? 0) < AT_REST) {
+    const fired = alike.find(({ profile }) => (profile.numbers?.max ?? 0) >= FIRED);
+    if (fired !== undefined) return fired;
+  }
   const follower = alike.find(
     ({ profile }) =>
       first !== undefined &&

@@ -14,7 +14,15 @@ const isPlaceLetter = (stem: string, letter: string, names: readonly string[]): 
 
 const PLACE_WORDS = /zone|channel|kanal|probe|sensor|sonde|tc|ch|kiln|place|couple/;
 
+/** A heading that is nothing but the letter of a scale, unless others are letters too. */
+const isScaleAlone = (name: string, names: readonly string[]): boolean => {
+  const isLetter = (other: string): boolean => /^[a-z]$/i.test(other.trim());
+  const others = names.filter((other) => other !== name && isLetter(other));
+  return /^[cfk]$/i.test(name.trim()) && others.every((other) => /^[tx]$/i.test(other.trim()));
+};
+
 const byLetter = (name: string, names: readonly string[]): PrintedUnit | null => {
+  if (isScaleAlone(name, names)) return unitOfText(name);
   const [, stem, letter] = SET_OFF_LETTER.exec(fold(name).trim()) ?? [];
   if (stem === undefined || letter === undefined) return null;
   const isUnderscored = /_[cfk]$/i.test(name.trim());

@@ -68,7 +68,9 @@ const dominant = (counts: ReadonlyMap<CellClass, number>): [CellClass, number] =
   for (const [kind, count] of counts) {
     if (kind === 'empty' || kind === 'mark') continue;
     total += count;
-    if (count > best[1]) best = [kind, count];
+    // Hours and minutes may be written in either way in one column: `3h`, `3:30`.
+    const alike = kind === 'duration' ? (counts.get('clock') ?? 0) : 0;
+    if (count + alike > best[1]) best = [kind, count + alike];
   }
   return [best[0], total === 0 ? 0 : best[1] / total];
 };

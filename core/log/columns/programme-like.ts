@@ -4,7 +4,7 @@ const WINDOW_ROWS = 9;
 const PROGRAMME_STRAIGHT = 0.85;
 /** … and a measured column in at most this share (chosen). */
 const MEASURED_STRAIGHT = 0.5;
-const FEWEST_WINDOWS = 8;
+const FEWEST_WINDOWS = 6;
 const MOST_DECIMALS = 4;
 
 /** The step of the last printed decimal. */

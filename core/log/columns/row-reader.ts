@@ -88,7 +88,7 @@ export class RowReader {
     const last = cell.charCodeAt(cell.length - 1);
     const isBare = last >= 48 && last <= 57;
     const unit = isBare ? beside : (parseQuantity(cell, decimalMark)?.unit ?? beside);
-    if (unit === null) return null;
+    if (unit === null || unit === 'degrees') return null;
     const scale = temperatureScale(unit);
     if (scale === null) return isBare ? null : 'unreadable-temperature';
     this.columns.unitOfRow.set(row, scale);

@@ -39,17 +39,31 @@ const LABELS = [
 const isMostly = (items: readonly JsonNode[], kind: JsonNode['kind']): boolean =>
   items.length > 0 && items.filter((item) => item.kind === kind).length >= MOSTLY * items.length;
 
-const scalarsOf = (object: JsonObject): PreambleEntry[] =>
-  object.entries
-    .filter(([, node]) => node.kind === 'scalar')
-    .map(([key, node]) => ({ key, value: cellOf(node) }));
+/** The single values in an object, and in the objects in it, by their names. */
+const scalarsOf = (object: JsonObject, name = ''): PreambleEntry[] =>
+  object.entries.flatMap(([key, node]) => {
+    const inner = name === '' ? key : `${name}.${key}`;
+    if (node.kind === 'object') return scalarsOf(node, inner);
+    return node.kind === 'scalar' ? [{ key: inner, value: cellOf(node) }] : [];
+  });
 
 const arraysOf = (object: JsonObject): (readonly [string, JsonArray])[] =>
   object.entries.flatMap(([key, node]) => (node.kind === 'array' ? [[key, node] as const] : []));
 
+/** The arrays of single values in an object, and in the objects in it, by their names. */
+const scalarArrays = (object: JsonObject, name: string): (readonly [string, JsonArray])[] =>
+  object.entries.flatMap(([key, node]) => {
+    const inner = name === '' ? key : `${name}.${key}`;
+    if (node.kind === 'object') return scalarArrays(node, inner);
+    const isColumn = node.kind === 'array' && isMostly(node.items, 'scalar');
+    return isColumn ? [[inner, node] as const] : [];
+  });
+
+const isScalarEntry = ([, node]: readonly [string, JsonNode]): boolean => node.kind === 'scalar';
+
 /** Arrays of single values, as long as each other, side by side. */
 const columnar = (object: JsonObject): JsonTable | null => {
-  const arrays = arraysOf(object).filter(([, { items }]) => isMostly(items, 'scalar'));
+  const arrays = scalarArrays(object, '');
   const longest = Math.max(0, ...arrays.map(([, { items }]) => items.length));
   const alike = arrays.filter(([, { items }]) => items.length >= longest - 1 && items.length > 1);
   return alike.length < 2 ? null : tableOfColumns(alike.map(([key, { items }]) => [key, items]));
@@ -146,11 +160,12 @@ const inObject = (object: JsonObject): FoundTable[] => {
   const own = [columnar(object), splitTable(object), keyed(object)]
     .filter((table) => table !== null)
     .map((table) => ({ table, entries }));
+  const direct = scalarsOf({ ...object, entries: object.entries.filter(isScalarEntry) });
   const inner = innerTables(object.entries.map(([, node]) => node));
   const series = seriesOf(object.entries, inner);
   const deeper = [...(series === null ? [] : [series]), ...inner.values()].map((found) => ({
     ...found,
-    entries: [...entries, ...found.entries],
+    entries: [...direct, ...found.entries],
   }));
   return [...own, ...deeper];
 };

@@ -5,7 +5,20 @@ import { fold } from './fold.ts';
  * Spanish, Italian and Dutch; common practice, no source. Compared without accents, case and marks.
  */
 const WORDS: ReadonlySet<string> = new Set([
-  ...['nan', 'null', 'none', 'nil', 'na', 'nodata', 'noreading', 'novalue', 'undefined', 'missing'],
+  ...[
+    'nan',
+    'null',
+    'none',
+    'nil',
+    'na',
+    'unavailable',
+    'unknown',
+    'nodata',
+    'noreading',
+    'novalue',
+    'undefined',
+    'missing',
+  ],
   ...[
     'open',
     'opencircuit',

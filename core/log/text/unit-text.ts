@@ -2,7 +2,7 @@ import type { ChannelUnit } from '../../model/options.ts';
 import { fold } from './fold.ts';
 
 /** A unit as a log may name it: of temperature, of time, or of anything else. */
-export type PrintedUnit = ChannelUnit | 'percent' | TimeUnit | 'rate' | 'other';
+export type PrintedUnit = ChannelUnit | 'degrees' | 'percent' | TimeUnit | 'rate' | 'other';
 export type TimeUnit = 'ns' | 'us' | 'ms' | 's' | 'min' | 'h' | 'd';
 
 /**
@@ -84,6 +84,8 @@ const stripped = (text: string): string =>
 export const unitOfText = (text: string): PrintedUnit | null => {
   if (text.length > 24) return null;
   const bare = stripped(text);
+  // Degrees, and no word of which.
+  if (bare === '°' || bare === 'º') return 'degrees';
   if (bare === '℃') return 'C';
   if (bare === '℉') return 'F';
   // A small o for the sign, but not the words `of` and `ok`.

@@ -4,7 +4,7 @@ import { SECONDS_PER_DAY } from './civil.ts';
 /** `2d 03:04:05`, `2 days, 3:04:05`, `2.03:04:05`, `2:03:04:05`. */
 const WITH_DAYS =
   /^(\d{1,4})\s*(?:d|days?|tage?|j|jours?|dias?|giorni|dagen)?[\s,.:]\s*(\d{1,2}):(\d{2}):(\d{2}(?:[.,]\d{1,9})?)$/;
-/** `1h 05m 20s`, `90 min 5 s`, `1h05`. */
+/** `1h 05m 20s`, `90 min 5 s`, `45 s`. */
 const IN_WORDS =
   /^(?:(\d{1,5})\s?h(?:ours?|rs?)?\.?)?\s?(?:(\d{1,5})\s?m(?:in(?:utes?)?)?\.?)?\s?(?:(\d{1,6}(?:[.,]\d{1,9})?)\s?s(?:ec(?:onds?)?)?\.?)?$/;
 
@@ -26,8 +26,7 @@ export const parseDuration = (cell: string): number => {
   }
   const words = IN_WORDS.exec(lower);
   const [, hours, minutes, seconds] = words ?? [];
-  // One word alone is a number with its unit.
   const named = [hours, minutes, seconds].filter((part) => part !== undefined);
-  if (named.length < 2) return Number.NaN;
+  if (named.length === 0) return Number.NaN;
   return decimal(hours) * 3600 + decimal(minutes) * 60 + decimal(seconds);
 };

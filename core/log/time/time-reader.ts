@@ -1,6 +1,5 @@
 import type { TimePlan } from '../columns/time-plan.ts';
 import { parseNumber, type DecimalMark } from '../text/number.ts';
-import { parseQuantity } from '../text/quantity.ts';
 import { SECONDS_PER_DAY } from './civil.ts';
 import { daysOfDate } from './date-order.ts';
 import { parseDuration } from './duration.ts';
@@ -39,7 +38,7 @@ export class TimeReader {
       return this.stampSeconds(stampOfParts(plan.columns.map((column) => cells[column])));
     }
     if (plan.form === 'clock') return clockSeconds(cells[plan.column] ?? '');
-    if (plan.form === 'number') return bareNumber(cells[plan.column] ?? '', this.#mark);
+    if (plan.form === 'number') return parseNumber(cells[plan.column] ?? '', this.#mark);
     if (plan.form === 'section') return this.sectionSeconds;
     this.#rows += 1;
     return (this.#rows - 1) * plan.seconds;
@@ -95,9 +94,4 @@ export const clockSeconds = (cell: string): number => {
   const stamp = scanStamp(cell);
   if (stamp?.clockSeconds == null || stamp.date.length > 0) return parseDuration(cell);
   return stamp.clockSeconds + stamp.fraction;
-};
-
-const bareNumber = (cell: string, mark: DecimalMark): number => {
-  const value = parseNumber(cell, mark);
-  return Number.isNaN(value) ? (parseQuantity(cell, mark)?.value ?? Number.NaN) : value;
 };

@@ -10,4 +10,6 @@ test('a letter set off at the end is a unit, unless it names one of several plac
   expect(headerUnits(['time', 'kiln_c', 'oven_f'], null)).toEqual([null, 'C', 'F']);
   expect(headerUnits(['kiln_a', 'kiln_b', 'kiln_c'], null)).toEqual([null, null, null]);
   expect(headerUnits(['Zone C', 'Oven F'], null)).toEqual([null, 'F']);
+  expect(headerUnits(['t', 'c'], null)).toEqual([null, 'C']);
+  expect(headerUnits(['A', 'B', 'C'], null)).toEqual([null, null, null]);
 });

@@ -70,7 +70,7 @@ describe('what a column holds by its name', () => {
       'Room Temp',
       'CPU(?)',
     ],
-    ['other-quantity', 'Humidity', 'Feuchte', 'Voltage(V)', 'RH/%', 'Current (A)', 'Status'],
+    ['other-quantity', 'Humidity', 'Feuchte', 'Voltage(V)', 'RH/%', 'Current (A)', 'Step'],
     ['index', 'No.', 'Index', 'DataPoint', 'Sample', 'Nr', 'Row'],
     ['probe', 'Sensor 1', 'T1', 'Zone 2', 'oben', 'Bas', 'T1(?)'],
     ['unknown', 'A', 'Untitled', 'x', 'Value of y?', '', 'constructor'].slice(0, 4),

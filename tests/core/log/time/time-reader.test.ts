@@ -52,7 +52,8 @@ describe('the time of a row', () => {
   test('from a clock, a number, an interval or the head of a section', () => {
     expect(reader({ form: 'clock', column: 0 }).read(['25:00:00'])).toBe(90_000);
     expect(reader({ form: 'number', column: 0 }).read(['1.5e2'])).toBe(150);
-    expect(reader({ form: 'number', column: 0 }).read(['90 s'])).toBe(90);
+    expect(reader({ form: 'number', column: 0 }).read(['90 s'])).toBeNaN();
+    expect(reader({ form: 'clock', column: 0 }).read(['90 min'])).toBe(5400);
     const interval = reader({ form: 'interval', seconds: 30 });
     expect([interval.read([]), interval.read([]), interval.read([])]).toEqual([0, 30, 60]);
     const section = reader({ form: 'section', column: 0, order: 'year-first' });
