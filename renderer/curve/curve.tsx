@@ -32,7 +32,7 @@ interface CurveProps {
   readonly theme: 'light' | 'dark';
   readonly textPercent: number;
   readonly selected: number | null;
-  readonly onSelect: (index: number) => void;
+  readonly onSelect: (index: number | null) => void;
 }
 
 /** Room for the scale on the left, in sizes of its type, and on the right in pixels (chosen). */

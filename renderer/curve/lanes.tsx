@@ -31,7 +31,10 @@ export const LanePicture = ({ lane, name, painting, measures, onPlot }: LanePict
   return (
     <div className={`lane lane-${lane}`} style={{ height: measures.height }}>
       <div ref={target} className="lane-canvas" />
-      <span className="lane-name" style={{ left: lane === 'curve' ? 0 : measures.left + 6 }}>
+      <span
+        className="lane-name"
+        style={lane === 'curve' ? { left: 0 } : { right: measures.right + 6 }}
+      >
         {name}
       </span>
     </div>

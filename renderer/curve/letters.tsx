@@ -7,7 +7,7 @@ interface LettersProps {
   readonly findings: readonly FindingWords[];
   readonly left: number;
   readonly selected: number | null;
-  readonly onSelect: (index: number) => void;
+  readonly onSelect: (index: number | null) => void;
 }
 
 /** The findings' letters on the curve: each a button that chooses its note. */
@@ -28,7 +28,7 @@ export const Letters = ({ marks, findings, left, selected, onSelect }: LettersPr
             style={{ left: x, top: y }}
             aria-pressed={selected === index}
             aria-label={`${letter}, ${words?.severityWord ?? ''}: ${words?.title.text ?? ''}`}
-            onClick={() => onSelect(index)}
+            onClick={() => onSelect(selected === index ? null : index)}
           >
             <SeverityShape severity={severity} letter={letter} />
           </button>

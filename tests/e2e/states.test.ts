@@ -22,6 +22,12 @@ const openSample = async (page: Page, name: string): Promise<void> => {
   await settled(page);
 };
 
+/** From now on nothing is answered: what is shown meanwhile stays to be looked at. */
+const holdAnalyses = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    Worker.prototype.postMessage = () => undefined;
+  });
+
 /** Two columns that may both be the kiln, and days that may be months: the reader has to guess. */
 const AMBIGUOUS = [
   'when,a,b',
@@ -63,6 +69,23 @@ const STATES: readonly State[] = [
       await dropFiles(page, [textFile('guess.csv', AMBIGUOUS)]);
       await settled(page);
       await page.getByText('What is not certain here').waitFor();
+    },
+  },
+  {
+    name: 'reading',
+    reach: async (page) => {
+      await holdAnalyses(page);
+      await dropFiles(page, [sampleFile('power-cut.csv')]);
+      await page.getByRole('progressbar', { name: 'Progress of the reading' }).waitFor();
+    },
+  },
+  {
+    name: 'working',
+    reach: async (page) => {
+      await openSample(page, 'overshoot.csv');
+      await holdAnalyses(page);
+      await dropFiles(page, [sampleFile('good-glaze.schedule.csv')]);
+      await page.getByText('Working in what you told').waitFor();
     },
   },
   {
