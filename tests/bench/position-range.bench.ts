@@ -7,7 +7,7 @@ import { alignmentFirings, type BenchFiring } from '../kiln/bench-firings.ts';
 import { outcomeOf } from '../kiln/cone-dose.ts';
 import type { Bench, Table } from './bench.ts';
 
-const FIRINGS = 210;
+const FIRINGS = 420;
 const SEED = 5;
 
 const traceOf = (atSeconds: Float64Array, celsius: Float64Array): Trace => {
