@@ -20,6 +20,14 @@ export class Account {
     this.#assumptions.add(id);
   }
 
+  /** Takes back what was assumed of the day order, where more of the file has settled it. */
+  settleDayOrder(order: string): void {
+    this.#warnings.delete('day-order-assumed');
+    this.#assumptions.delete('day-first');
+    this.#assumptions.delete('month-first');
+    this.decide('day-order', order, 'part-over-twelve', 0.95);
+  }
+
   decisions(): Decision[] {
     return [...this.#decisions.values()];
   }

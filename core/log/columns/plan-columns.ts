@@ -81,7 +81,7 @@ const findUnitColumn = (sample: TableSample): number | null => {
 
 const sampledTimes = (sample: TableSample, dated: DatedPlan): number[] => {
   const reader = new TimeReader(dated.time, dated.originDays, sample.decimalMark);
-  return sample.rows.map((row) => reader.read(row));
+  return sample.rows.map((row, index) => reader.read(row, index));
 };
 
 const requiredCells = (sample: TableSample, least: readonly number[]): number => {

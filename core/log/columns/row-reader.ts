@@ -31,7 +31,7 @@ export class RowReader {
 
   /** Reads the time alone; NaN if there is none to read. */
   timeOf(cells: readonly string[]): number {
-    return this.time.read(cells);
+    return this.time.read(cells, this.columns.length);
   }
 
   /** Adds a row whose time has been read. */

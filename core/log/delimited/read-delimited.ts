@@ -10,6 +10,7 @@ import { dropMarks } from './drop-marks.ts';
 import { findSections } from './find-sections.ts';
 import { layOut, type Layout } from './layout.ts';
 import type { Aside } from './line-reader.ts';
+import { otherOrder } from './other-order.ts';
 import { readRows } from './read-rows.ts';
 import { refuseTable } from './refuse-table.ts';
 import { lineText, sampleLines } from './sample-lines.ts';
@@ -65,9 +66,18 @@ export const readDelimited = (
   account.decide('format', 'delimited', 'rows-agree', 0.97);
   const sectionTime = findSections(layout, lines, decisions, account);
   const context = { isContinental: isContinental(layout), sectionTime };
-  const plan = planColumns(layout.sample, decisions, context, account);
-  const read = readRows(text, layout, plan, isCareful);
   const linesOf = linesIn(text);
+  let plan = planColumns(layout.sample, decisions, context, account);
+  let read = readRows(text, layout, plan, isCareful);
+  const order =
+    decisions.dayOrder === undefined
+      ? otherOrder(read.columns, plan, layout.survey.dialect, linesOf)
+      : null;
+  if (order !== null) {
+    plan = planColumns(layout.sample, { ...decisions, dayOrder: order }, context, account);
+    account.settleDayOrder(order);
+    read = readRows(text, layout, plan, isCareful);
+  }
   const marks = dropMarks(read.columns, plan, layout.survey.dialect, linesOf);
   accountForAside(read.aside, marks, account);
   if (read.columns.length === 0) {

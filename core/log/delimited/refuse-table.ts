@@ -40,6 +40,12 @@ export const refuseTable = (lines: LineSample, decisions: ReadingDecisions): nev
   if (decisions.headerLine != null && decisions.headerLine >= lines.head.length) {
     throw new Refusal('bad-option', `there are no rows below line ${decisions.headerLine}`);
   }
+  if (decisions.delimiter !== undefined) {
+    throw new Refusal(
+      'bad-option',
+      `no table is there with “${decisions.delimiter}” between the cells; leave the choice open`,
+    );
+  }
   const read = `${lines.head.length}${lines.body.length > 0 ? ' and more' : ''}`;
   throw new Refusal(
     'not-readable',

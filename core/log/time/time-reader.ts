@@ -16,7 +16,6 @@ export class TimeReader {
   readonly #plan: TimePlan;
   readonly #originDays: number;
   readonly #mark: DecimalMark;
-  #rows = 0;
 
   constructor(plan: TimePlan, originDays: number, mark: DecimalMark) {
     this.#plan = plan;
@@ -26,9 +25,9 @@ export class TimeReader {
 
   /**
    * Seconds from the plan's first day for dates, seconds of the clock for clocks, and the bare
-   * number for numbers; NaN if the cells hold no such thing.
+   * number for numbers; NaN if the cells hold no such thing. `row` counts the rows before this one.
    */
-  read(cells: readonly string[]): number {
+  read(cells: readonly string[], row: number): number {
     const plan = this.#plan;
     if (plan.form === 'stamp') return this.stampSeconds(cells[plan.column] ?? '');
     if (plan.form === 'date-and-clock') {
@@ -40,8 +39,7 @@ export class TimeReader {
     if (plan.form === 'clock') return clockSeconds(cells[plan.column] ?? '');
     if (plan.form === 'number') return parseNumber(cells[plan.column] ?? '', this.#mark);
     if (plan.form === 'section') return this.sectionSeconds;
-    this.#rows += 1;
-    return (this.#rows - 1) * plan.seconds;
+    return row * plan.seconds;
   }
 
   /** Whether the cells of the time are all empty. */

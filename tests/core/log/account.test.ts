@@ -12,6 +12,15 @@ test('a decision made again replaces the first and keeps its place', () => {
   ]);
 });
 
+test('an assumed day order can be settled', () => {
+  const account = new Account();
+  account.assume('day-first');
+  account.warn('day-order-assumed');
+  account.settleDayOrder('month-first');
+  expect([account.assumptions(), account.warnings()]).toEqual([[], []]);
+  expect(account.decisions()[0]).toMatchObject({ choice: 'month-first', why: 'part-over-twelve' });
+});
+
 test('a warning and an assumption are noted once', () => {
   const account = new Account();
   for (let times = 0; times < 2; times += 1) {

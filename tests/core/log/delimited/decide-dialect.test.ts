@@ -44,6 +44,10 @@ describe('what stands between cells', () => {
     expect(decided(given.account, 'delimiter')).toEqual([';', 'given']);
     expect(given.survey?.decimal).toEqual({ mark: '.', why: 'given', certainty: 1 });
     expect(dialect(written('  '), { delimiter: ' ' }).found[0]).toBe('blanks');
+    expect(dialect(written('\t'), { delimiter: 'tab' }).found[0]).toBe('\t');
+    expect(() => dialect(written(','), { delimiter: 'ab' })).toThrow(
+      expect.objectContaining({ code: 'bad-option' }),
+    );
   });
 
   test('may be nothing: then there is no table', () => {

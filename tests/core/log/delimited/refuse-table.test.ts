@@ -21,6 +21,13 @@ test.each([
   expect(refusal(text)).toEqual(expected);
 });
 
+test('a delimiter that makes no table is the fault of whoever gave it', () => {
+  const lines = sampleLines(textOf('words\nand words\n'));
+  expect(() => refuseTable(lines, { delimiter: '|' })).toThrow(
+    expect.objectContaining({ code: 'bad-option' }),
+  );
+});
+
 test('a header line beyond the file is the fault of whoever gave it', () => {
   expect(refusal('a;b\n', 99)[0]).toBe('bad-option');
 });

@@ -30,9 +30,9 @@ test('rows take the time of their section, one step apart', () => {
   expect(clock.note(['Time', '00:01:00'])).toBe(true);
   expect(clock.note(['Delta_X', '2.5'])).toBe(true);
   expect(clock.note(['Channels', '2'])).toBe(false);
-  expect(time.read([])).toBe(60);
+  expect(time.read([], 0)).toBe(60);
   clock.advance();
-  expect(time.read([])).toBe(62.5);
+  expect(time.read([], 0)).toBe(62.5);
   clock.note(['Time', '00:02:00']);
-  expect(time.read([])).toBe(120);
+  expect(time.read([], 0)).toBe(120);
 });
