@@ -1,5 +1,5 @@
 import { readFile, readdir } from 'node:fs/promises';
-import { extname, join, relative, sep } from 'node:path';
+import { extname, join } from 'node:path';
 
 /** A file of the built page, in memory. */
 interface PageFile {
@@ -33,20 +33,27 @@ const CONTENT_TYPES: Readonly<Record<string, string>> = {
   '.woff2': 'font/woff2',
 };
 
+/** Every regular file below a folder, by its address there. Links are not followed. */
+const addressesBelow = async (folder: string, above = ''): Promise<string[]> => {
+  const entries = await readdir(join(folder, above), { withFileTypes: true });
+  const found = entries.map((entry): Promise<string[]> => {
+    if (entry.isDirectory()) return addressesBelow(folder, `${above}${entry.name}/`);
+    return Promise.resolve(entry.isFile() ? [`${above}${entry.name}`] : []);
+  });
+  return (await Promise.all(found)).flat();
+};
+
 /**
- * Reads the built page whole. Only regular files count: a link in the folder is not followed.
- * Later requests are looked up in the result and never touch the disk.
+ * Reads the built page whole, from a folder or from a packaged program's archive. Later requests are
+ * looked up in the result and never touch the disk.
  *
  * @throws Error in the system's words where the folder cannot be read
  */
 export const loadPage = async (folder: string): Promise<Page> => {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
-  const files = entries.filter((entry) => entry.isFile());
-  const loaded = files.map(async ({ parentPath, name }): Promise<[string, PageFile]> => {
-    const path = join(parentPath, name);
-    const contentType = CONTENT_TYPES[extname(name)] ?? 'application/octet-stream';
-    const address = relative(folder, path).split(sep).join('/');
-    return [address, { body: new Uint8Array(await readFile(path)), contentType }];
+  const addresses = await addressesBelow(folder);
+  const loaded = addresses.map(async (address): Promise<[string, PageFile]> => {
+    const contentType = CONTENT_TYPES[extname(address)] ?? 'application/octet-stream';
+    return [address, { body: new Uint8Array(await readFile(join(folder, address))), contentType }];
   });
   return new Map(await Promise.all(loaded));
 };

@@ -71,6 +71,24 @@ describe('a page that has turned on its host', () => {
     expect(shown.letOut).toEqual([]);
   });
 
+  test('opens no second window by a middle click', async () => {
+    await page.evaluate(() => {
+      const link = document.createElement('a');
+      link.href = 'https://afterfire.test/second';
+      link.textContent = 'a second window';
+      link.style.cssText = 'position: fixed; inset: 0 auto auto 0; z-index: 9';
+      document.body.append(link);
+    });
+    const link = page.getByRole('link', { name: 'a second window' });
+    const opened = page.context().waitForEvent('page');
+    await link.click({ button: 'middle' });
+    await (await opened).waitForEvent('close');
+    expect(page.context().pages()).toHaveLength(1);
+    await link.evaluate((it) => {
+      it.remove();
+    });
+  });
+
   test('opens no second window', async () => {
     await page.evaluate(() => {
       window.open('about:blank');

@@ -17,8 +17,13 @@ const buildElectron = async () => {
   await builder.buildApp();
 };
 
-await Promise.all([
-  build(options('vite.cli.config.ts')),
-  build(options('vite.renderer.config.ts')),
-  buildElectron(),
-]);
+try {
+  await Promise.all([
+    build(options('vite.cli.config.ts')),
+    build(options('vite.renderer.config.ts')),
+    buildElectron(),
+  ]);
+} catch (cause) {
+  console.error(cause.message);
+  process.exitCode = 1;
+}
