@@ -21,19 +21,26 @@ const wordsIn = (line: string, gap: RegExp): Word[] => {
 const distance = (one: Word, other: Word): number =>
   Math.max(one.from, other.from) - Math.min(one.to, other.to);
 
+/** As many words as columns are their names in order: over wide gaps, else over any. */
+const inOrder = (header: string, width: number): readonly string[] | null => {
+  const wide = wordsIn(header.trimEnd(), /\s{2,}|\t/);
+  if (wide.length === width) return wide.map(({ text }) => text);
+  const narrow = wordsIn(header.trimEnd(), /\s/);
+  return narrow.length === width ? narrow.map(({ text }) => text) : null;
+};
+
 /**
  * The names over columns that blanks separate. Names may hold single blanks and cells may be empty,
- * so the words go to the columns under which they stand: `rows` are lines of the table as printed.
+ * so where their numbers differ the words go to the columns under which they stand: `rows` are
+ * lines of the table as printed.
  */
 export const alignNames = (
   header: string,
   rows: readonly string[],
   width: number,
 ): readonly string[] => {
-  const wide = wordsIn(header.trimEnd(), /\s{2,}|\t/);
-  if (wide.length === width) return wide.map(({ text }) => text);
-  const narrow = wordsIn(header.trimEnd(), /\s/);
-  if (narrow.length === width) return narrow.map(({ text }) => text);
+  const ordered = inOrder(header, width);
+  if (ordered !== null) return ordered;
   const columns = rows
     .map((row) => wordsIn(row, /\s/))
     .filter((words) => words.length === width)
@@ -46,7 +53,7 @@ export const alignNames = (
         })),
       [],
     );
-  return underNearest(narrow, columns, width);
+  return underNearest(wordsIn(header.trimEnd(), /\s/), columns, width);
 };
 
 const underNearest = (
@@ -84,6 +91,8 @@ export const namesOverCuts = (
   rows: readonly string[],
   cuts: readonly number[],
 ): readonly string[] => {
+  const ordered = inOrder(header, cuts.length);
+  if (ordered !== null) return ordered;
   const columns = cuts.map((from, index) => filledSpan(rows, from, cuts[index + 1] ?? Infinity));
   return underNearest(wordsIn(header.trimEnd(), /\s/), columns, cuts.length);
 };
