@@ -3,9 +3,8 @@ import { mkdir, open, rename, rm, stat, writeFile, type FileHandle } from 'node:
 import { dirname, join } from 'node:path';
 import { MAX_FILE_BYTES } from '../../core/log/limits.ts';
 import { Refusal } from '../../core/model/refusal.ts';
+import { MAX_SCHEDULE_BYTES, scheduleText } from '../../core/schedule/schedule-text.ts';
 
-/** A schedule is a page of text; a larger file is something else (chosen). */
-const MAX_SCHEDULE_BYTES = 1024 * 1024;
 const CHUNK_BYTES = 1024 * 1024;
 
 /** Why the system would not give a file, in words a person can act on. */
@@ -74,29 +73,13 @@ const readWithin = async (path: string, most: number): Promise<Uint8Array> => {
  */
 export const readLogFile = (path: string): Promise<Uint8Array> => readWithin(path, MAX_FILE_BYTES);
 
-const UTF16_MARKS: readonly (readonly [first: number, second: number, label: string])[] = [
-  [0xff, 0xfe, 'utf-16le'],
-  [0xfe, 0xff, 'utf-16be'],
-];
-
-/** Text by its byte order mark, else as UTF-8, else as windows-1252. */
-const textOf = (bytes: Uint8Array): string => {
-  const marked = UTF16_MARKS.find(([first, second]) => bytes[0] === first && bytes[1] === second);
-  if (marked) return new TextDecoder(marked[2]).decode(bytes);
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder('windows-1252').decode(bytes);
-  }
-};
-
 /**
  * The text of a schedule.
  *
  * @throws Refusal as {@link readLogFile}
  */
 export const readScheduleFile = async (path: string): Promise<string> =>
-  textOf(await readWithin(path, MAX_SCHEDULE_BYTES));
+  scheduleText(await readWithin(path, MAX_SCHEDULE_BYTES));
 
 /**
  * Writes a file whole or not at all: what stood there before stays until the new one is complete.

@@ -12,6 +12,13 @@ export interface NamedFile {
 
 const MAX_NAME_CHARS = 1024;
 
+/** Bytes with a buffer to themselves: Node may lend a view of its pool, which must not go along. */
+const ownBytes = (bytes: Uint8Array): Uint8Array<ArrayBuffer> => {
+  const { buffer, byteLength } = bytes;
+  const isAlone = buffer instanceof ArrayBuffer && buffer.byteLength === byteLength;
+  return isAlone ? new Uint8Array(buffer) : new Uint8Array(bytes);
+};
+
 /**
  * The files that the page may read. It is given tickets, never paths: what was not handed to it
  * cannot be asked for.
@@ -32,9 +39,7 @@ export const handedFiles = () => {
       const path = paths.get(ticket);
       if (path === undefined) return { refused: 'this file was not opened in this session' };
       try {
-        const bytes = await readLogFile(path);
-        // Node may lend a view of its pool: the page gets bytes of its own.
-        return { bytes: new Uint8Array(bytes) };
+        return { bytes: ownBytes(await readLogFile(path)) };
       } catch (cause) {
         if (cause instanceof Refusal) return { refused: cause.message };
         throw cause;
