@@ -2,7 +2,13 @@ import type { AlignedLeg, Alignment } from '../model/document.ts';
 import type { Evidence } from '../model/finding.ts';
 import type { Schedule } from '../model/schedule.ts';
 import type { TraceSummary } from '../model/trace.ts';
-import { celsius, type Celsius, SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../units.ts';
+import {
+  celsius,
+  type Celsius,
+  type Seconds,
+  SECONDS_PER_HOUR,
+  SECONDS_PER_MINUTE,
+} from '../units.ts';
 
 export type Course = NonNullable<AlignedLeg['actual']>;
 
@@ -105,6 +111,7 @@ export interface Unfinished {
   readonly legs: readonly AlignedLeg[];
   /** Where the last leg that ran ended; null if none ran. */
   readonly endedC: Celsius | null;
+  readonly endedSeconds: Seconds | null;
 }
 
 /** The rest of the last leg that ran, and all legs after it. */
@@ -116,5 +123,6 @@ export const unfinished = (alignment: Alignment): Unfinished => {
     minutes: legs.reduce((sum, leg) => sum + remainderMinutes(leg), 0),
     legs,
     endedC: scheduled[last]?.actual?.endC ?? null,
+    endedSeconds: scheduled[last]?.actual?.endSeconds ?? null,
   };
 };

@@ -32,6 +32,8 @@ const LABELS: Readonly<Record<string, string>> = {
   aboveMinutes: 'above for',
   heldMinutes: 'held for',
   lateMinutes: 'late by',
+  fallenMinutes: 'of it without heat',
+  jumpMinutes: 'moved by',
   earlyMinutes: 'early by',
   behindPlanMinutes: 'behind the plan by',
   slowerPercent: 'slower by',

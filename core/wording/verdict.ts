@@ -1,4 +1,10 @@
-import type { Alignment, AnalysisDocument, HeatWork, Remedy } from '../model/document.ts';
+import type {
+  AlignedLeg,
+  Alignment,
+  AnalysisDocument,
+  HeatWork,
+  Remedy,
+} from '../model/document.ts';
 import type { FindingWords } from './findings.ts';
 import { speaksOf, type FindingGroup } from './findings/index.ts';
 import { large, line, lineOf, type Line } from './line.ts';
@@ -12,6 +18,7 @@ import {
   type Speech,
 } from './speech.ts';
 import { positionOfCone } from '../model/cone.ts';
+import { seconds } from '../units.ts';
 import { remedyPhrase } from './remedies.ts';
 
 /** The parts of the sheet that a sentence can point to. */
@@ -126,7 +133,8 @@ const scheduleSentence = (
   if (finding) return finding;
   const { alignment } = document;
   if (alignment === null) return section(withoutSchedule(document, say), 'curve');
-  const said = alignment.confidence < TRUSTED ? doubtfulLine(alignment) : departuresLine(alignment);
+  const said =
+    alignment.confidence < TRUSTED ? doubtfulLine(alignment) : departuresLine(alignment, say);
   return section(said, 'legs');
 };
 
@@ -138,8 +146,37 @@ const doubtfulLine = ({ confidence }: Alignment): Line =>
 
 const legsCounted = (legs: number): string => (legs === 1 ? 'one leg' : `${legs} legs`);
 
+/** A leg that took this much more or less of its time, in share and in time, is no small matter. */
+const LARGE_SHARE = 0.2;
+const LARGE_SECONDS = 600;
+
+const excessSeconds = ({ planned, actual }: AlignedLeg): number =>
+  actual === null || planned.rateCPerHour === null
+    ? 0
+    : actual.endSeconds - actual.startSeconds - (planned.endSeconds - planned.startSeconds);
+
+const isLarge = (leg: AlignedLeg): boolean => {
+  const planned = leg.planned.endSeconds - leg.planned.startSeconds;
+  const excess = Math.abs(excessSeconds(leg));
+  return excess > LARGE_SECONDS && excess > LARGE_SHARE * planned;
+};
+
+const LEG_KINDS = { ramp: 'climb to', hold: 'hold at', cooling: 'fall to' } as const;
+
+/** The leg that departed most, where that is no small matter. */
+const largestLine = (departing: readonly AlignedLeg[], say: Speech): Line | null => {
+  const [largest] = departing
+    .filter(isLarge)
+    .sort((a, b) => Math.abs(excessSeconds(b)) - Math.abs(excessSeconds(a)));
+  if (largest === undefined) return null;
+  const excess = excessSeconds(largest);
+  const leg = `${LEG_KINDS[largest.kind]} ${say.temperature(largest.planned.endC)}`;
+  const by = large(duration(seconds(Math.abs(excess))));
+  return line`The ${leg} took ${by} ${excess > 0 ? 'longer' : 'less'} than planned.`;
+};
+
 /** How the legs went where no finding speaks of them. */
-const departuresLine = ({ legs }: Alignment): Line => {
+const departuresLine = ({ legs }: Alignment, say: Speech): Line => {
   const departing = legs.filter(({ verdict }) => verdict !== 'as-planned');
   const undone = departing.filter(
     ({ verdict }) => verdict === 'missing' || verdict === 'not-reached',
@@ -150,6 +187,8 @@ const departuresLine = ({ legs }: Alignment): Line => {
   if (undone.length > 0) {
     return line`The kiln did not run the schedule to its end: ${large(legsCounted(undone.length))} of ${String(legs.length)} never ran or never got to the target.`;
   }
+  const largest = largestLine(departing, say);
+  if (largest !== null) return largest;
   return line`The kiln kept to the schedule but for small departures in ${large(legsCounted(departing.length))}.`;
 };
 

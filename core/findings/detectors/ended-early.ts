@@ -1,5 +1,6 @@
 import type { HeatWork } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
+import { celsius } from '../../units.ts';
 import { clear, found, notApplicable } from '../detector.ts';
 import { coolsByItself, unfinished } from '../legs.ts';
 import { offTarget } from '../off-target.ts';
@@ -26,11 +27,13 @@ export const endedEarly = defineScheduleDetector({
     if (offSeconds === null || !coolsByItself(alignment)) return notApplicable('no-cooling-logged');
     const left = unfinished(alignment);
     if (left.minutes < LEFT_MINUTES) return clear();
-    const endedC = left.endedC ?? trace.peakC;
+    // A line through noise may end a little above anything that was read.
+    const endedC = celsius(Math.min(left.endedC ?? trace.peakC, trace.peakC));
+    const endedSeconds = left.endedSeconds ?? offSeconds;
     const onlyCoolingLeft = left.legs.every(({ planned }) => planned.endC < planned.startC);
     return found({
       severity: severityOf(heatWork, onlyCoolingLeft),
-      evidence: [{ fromSeconds: offSeconds, toSeconds: offSeconds, celsius: endedC }],
+      evidence: [{ fromSeconds: endedSeconds, toSeconds: endedSeconds, celsius: endedC }],
       figures: { leftMinutes: left.minutes, endedC },
       thresholds: { leftMinutes: LEFT_MINUTES },
       instead: ['power-interrupted', 'element-lost', 'ceiling-near', 'sensor-open'],

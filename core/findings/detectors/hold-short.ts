@@ -33,6 +33,8 @@ const SLIGHT_PERCENT = 10;
 const AFTER_PEAK_PERCENT = 50;
 /** Chosen: either end of a hold lies between two readings. */
 const SEEN_READINGS = 1.5;
+/** Chosen: fewer readings than this within a hold say nothing of how long it was. */
+const FEWEST_READINGS = 4;
 
 /**
  * Within this of its level the record counts as holding (chosen: at cone 6, E about 700 kJ/mol
@@ -157,7 +159,9 @@ export const holdShort = defineScheduleDetector({
     const holds = holdsOf(alignment, samples);
     if (holds.length === 0) return notApplicable('no-hold');
     const intervalMinutes = samples.summary.medianIntervalSeconds / SECONDS_PER_MINUTE;
-    const drafts = holds.flatMap(({ segment, evidence, ...times }): Draft[] => {
+    const seen = holds.filter((hold) => hold.plannedMinutes >= FEWEST_READINGS * intervalMinutes);
+    if (seen.length === 0) return notApplicable('readings-too-coarse');
+    const drafts = seen.flatMap(({ segment, evidence, ...times }): Draft[] => {
       const shortMinutes = times.plannedMinutes - times.heldMinutes;
       if (shortMinutes <= minutesAbove(overshoots, segment)) return [];
       const short = { shortMinutes, shortPercent: (100 * shortMinutes) / times.plannedMinutes };

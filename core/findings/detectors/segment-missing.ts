@@ -36,12 +36,13 @@ const plannedMinutesOf = (legs: readonly AlignedLeg[], segment: number): number 
     .reduce((sum, leg) => sum + lengthMinutes(leg.planned), 0);
 
 /** Segments of which the record has nothing, while later ones ran. */
-const skipped = ({ legs }: Alignment): Missing[] =>
+const skipped = ({ legs }: Alignment, beginsHot: boolean): Missing[] =>
   legs.flatMap(({ segment, kind, planned, actual }, i) => {
     if (segment === null || kind === 'hold' || actual !== null) return [];
     const next = legs.slice(i + 1).find((leg) => leg.segment !== null && leg.actual !== null);
     const before = legs.slice(0, i).findLast((leg) => leg.actual !== null);
-    if (!next?.actual) return [];
+    // A record that begins in mid-firing cannot show the legs before it.
+    if (!next?.actual || (before === undefined && beginsHot)) return [];
     const evidence = {
       fromSeconds: before?.actual?.endSeconds ?? next.actual.startSeconds,
       toSeconds: next.actual.startSeconds,
@@ -85,7 +86,7 @@ export const segmentMissing = defineScheduleDetector({
   detect: ({ schedule, alignment, trace, heatWork }) => {
     const leastMinutes = shortestMinutes(trace);
     const missing = [
-      ...skipped(alignment),
+      ...skipped(alignment, trace.startSeconds === null),
       ...runThrough(ratedClimbs(schedule, alignment), alignment),
     ].filter(({ plannedMinutes }) => plannedMinutes >= leastMinutes);
     return foundAny(

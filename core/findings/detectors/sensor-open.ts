@@ -20,10 +20,13 @@ const whileFiring = (spans: readonly Span[], trace: TraceSummary): Span[] => {
   return spans.filter(({ fromSeconds, toSeconds }) => toSeconds > from && fromSeconds < to);
 };
 
-/** `act` where the kiln was driven blind for long; after shut-off an open couple harms nothing. */
-const severityOf = (firingMinutes: number): Severity => {
-  if (firingMinutes >= ACT_MINUTES) return 'act';
-  return firingMinutes >= OPEN_MINUTES ? 'watch' : 'note';
+/**
+ * `act` where the kiln was driven blind for long, not where single rows are blank all over the log;
+ * after shut-off an open couple harms nothing.
+ */
+const severityOf = (firingMinutes: number, longestMinutes: number): Severity => {
+  if (firingMinutes < OPEN_MINUTES) return 'note';
+  return firingMinutes >= ACT_MINUTES && longestMinutes >= OPEN_MINUTES ? 'act' : 'watch';
 };
 
 /** Did the thermocouple give no reading while rows were being written? */
@@ -33,8 +36,12 @@ export const sensorOpen = defineDetector({
   detect: ({ trace }) => {
     const openMinutes = minutesOf(trace.noReadings);
     if (openMinutes < OPEN_MINUTES) return clear();
-    const firingMinutes = minutesOf(whileFiring(trace.noReadings, trace));
-    const severity = severityOf(firingMinutes);
+    const firing = whileFiring(trace.noReadings, trace);
+    const firingMinutes = minutesOf(firing);
+    const severity = severityOf(
+      firingMinutes,
+      Math.max(0, ...firing.map((span) => minutesOf([span]))),
+    );
     return found({
       severity,
       evidence: longest(trace.noReadings),

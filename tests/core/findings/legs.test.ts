@@ -110,7 +110,7 @@ describe('what of a schedule had not run', () => {
   const of = (driven: Driven) => unfinished(firingFacts(driven).alignment!);
 
   test('is nothing when all ran, or a climb ended within 5 °C of its target', () => {
-    expect(of({})).toEqual({ minutes: 0, legs: [], endedC: 1215 });
+    expect(of({})).toMatchObject({ minutes: 0, legs: [], endedC: 1215 });
     expect(of({ lastRamp: { toC: 1210.1 }, topHold: null }).minutes).toBe(15);
   });
 

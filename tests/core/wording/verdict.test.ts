@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { seconds } from '../../../core/units.ts';
 import type { AnalysisDocument } from '../../../core/model/document.ts';
 import { EXAMPLE_DOCUMENTS, exampleDocument } from '../../fixtures/documents/load.ts';
 import { wentAsPlanned } from '../../../core/wording/verdict.ts';
@@ -98,6 +99,21 @@ describe('a firing with trouble', () => {
 
   it('never grows beyond four sentences', () => {
     expect(verdictOf(everyFinding())).toHaveLength(4);
+  });
+
+  it('names the leg that departed most, where that is no small matter', () => {
+    const good = exampleDocument('good-firing');
+    const legs = good.alignment!.legs.map((leg) =>
+      leg.kind === 'hold' && leg.actual !== null && leg.planned.endC > 1000
+        ? {
+            ...leg,
+            verdict: 'long' as const,
+            actual: { ...leg.actual, endSeconds: seconds(leg.actual.endSeconds + 75 * 60) },
+          }
+        : leg,
+    );
+    const said = verdictOf({ ...good, alignment: { ...good.alignment!, legs } });
+    expect(said[1]?.text).toMatch(/^The hold at \d+ °C took 1 h 1\d min longer than planned\.$/);
   });
 
   it('names the cone from the wrong end before all else', () => {

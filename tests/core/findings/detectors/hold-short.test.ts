@@ -169,3 +169,13 @@ describe('cannot be judged', () => {
     expect(judge(holdShort, unreached)).toEqual(inapplicable('no-hold'));
   });
 });
+
+describe('readings too far apart', () => {
+  test('say nothing of how long a hold was', () => {
+    const coarse = firingFacts(
+      { topHold: { minutes: 5 }, dryingHold: null },
+      { intervalSeconds: 600 },
+    );
+    expect(judge(holdShort, coarse)).toEqual(inapplicable('readings-too-coarse'));
+  });
+});

@@ -96,3 +96,9 @@ describe('no segment missing', () => {
 test('cannot be judged without a schedule', () => {
   expect(judge(segmentMissing, withoutSchedule())).toEqual(inapplicable('no-schedule'));
 });
+
+describe('a record that begins in mid-firing', () => {
+  test('cannot show the segments before it, so none is called missing', () => {
+    expect(judge(segmentMissing, withTrace(withoutFirst, { startSeconds: null }))).toEqual(NOTHING);
+  });
+});

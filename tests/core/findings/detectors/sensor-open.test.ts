@@ -53,3 +53,8 @@ describe('a couple without a reading', () => {
 test('no open couple where every row had a reading', () => {
   expect(judge(sensorOpen, facts())).toEqual(NOTHING);
 });
+
+test('blank rows all over a log are watched and not acted on, however many', () => {
+  const blanks = Array.from({ length: 30 }, (_, k) => open(100 + 10 * k, 1));
+  expect(onlyFinding(sensorOpen, withOpen(...blanks)).severity).toBe('watch');
+});
