@@ -55,6 +55,26 @@ export const ratedClimbs = (schedule: Schedule, alignment: Alignment): Climb[] =
     };
   });
 
+/** A climb at the next one's rate: this near to it (chosen: as near as controllers keep rates) … */
+const NEXT_RATE_PERCENT = 5;
+/** … and this far from its own (chosen: clearly beyond a ramp that is merely slow or fast) … */
+const OWN_RATE_PERCENT = 15;
+/** … over so much that the rate is not that of the bend between the two (chosen). */
+const LEAST_RUN_C = 100;
+
+const offPercent = (rateCPerHour: number, wantedCPerHour: number): number =>
+  100 * Math.abs(rateCPerHour / wantedCPerHour - 1);
+
+/** Whether a climb was driven at just the rate of the next segment rather than at its own. */
+export const ranAtRateOfNext = (climb: Climb, next: Climb): boolean =>
+  next.segment === climb.segment + 1 &&
+  climb.actual.endC - climb.actual.startC >= LEAST_RUN_C &&
+  [climb, next].every(
+    ({ achievedCPerHour }) =>
+      offPercent(achievedCPerHour, next.plannedCPerHour) <= NEXT_RATE_PERCENT,
+  ) &&
+  offPercent(climb.achievedCPerHour, climb.plannedCPerHour) >= OWN_RATE_PERCENT;
+
 /**
  * How far off the end of a climb can be from the record alone: one reading, and the time in which
  * the kiln crosses the noise and the rounding of the readings.
@@ -95,7 +115,7 @@ export const evidenceOf = (course: Course): Evidence => ({
 const ARRIVED_DELTA_C = 5;
 
 /** What a leg still had before it, in minutes of the plan. */
-const remainderMinutes = ({ kind, planned, actual }: AlignedLeg): number => {
+export const remainderMinutes = ({ kind, planned, actual }: AlignedLeg): number => {
   const plannedMinutes = lengthMinutes(planned);
   if (actual === null) return plannedMinutes;
   if (kind === 'hold') return Math.max(0, plannedMinutes - lengthMinutes(actual));

@@ -22,19 +22,18 @@ export const LanePicture = ({ lane, name, painting, measures, onPlot }: LanePict
     },
     [],
   );
+  const { width, height, left, right } = measures;
+  // Drawn for another picture or another size, not because something beside it has changed.
   useLayoutEffect(() => {
     if (!target.current) return;
     plot.current ??= createPlot(lane, target.current);
-    plot.current.draw(painting, measures);
+    plot.current.draw(painting, { width, height, left, right });
     onPlot?.(plot.current);
-  });
+  }, [lane, painting, width, height, left, right, onPlot]);
   return (
-    <div className={`lane lane-${lane}`} style={{ height: measures.height }}>
+    <div className={`lane lane-${lane}`} style={{ height }}>
       <div ref={target} className="lane-canvas" />
-      <span
-        className="lane-name"
-        style={lane === 'curve' ? { left: 0 } : { right: measures.right + 6 }}
-      >
+      <span className="lane-name" style={lane === 'curve' ? { left: 0 } : { right: right + 6 }}>
         {name}
       </span>
     </div>

@@ -1,13 +1,13 @@
 import type { HeatWork } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
+import type { Schedule } from '../../model/schedule.ts';
 import { celsius } from '../../units.ts';
 import { clear, found, notApplicable } from '../detector.ts';
-import { coolsByItself, unfinished } from '../legs.ts';
+import { LEFT_MINUTES, endsEarly } from '../early-end.ts';
+import { coolsByItself, isAfterPeak, remainderMinutes, type Unfinished } from '../legs.ts';
 import { offTarget } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
-/** Chosen: half as long again as nearly every boundary between legs is known to (6 min). */
-const LEFT_MINUTES = 10;
 /** `act` where the ware is certainly short of its cone; a note where the cone was reached anyway. */
 const severityOf = (heatWork: HeatWork | null, onlyCoolingLeft: boolean): Severity => {
   if (onlyCoolingLeft) return 'watch';
@@ -17,22 +17,32 @@ const severityOf = (heatWork: HeatWork | null, onlyCoolingLeft: boolean): Severi
   return verdict === 'within' || verdict === 'over' ? 'note' : 'watch';
 };
 
+/**
+ * Whether it is the controlled cooling that was left out. A few minutes that the top's hold lacks
+ * besides, as noise has it, change nothing of that.
+ */
+const isOnlyCooling = (schedule: Schedule, { legs, minutes }: Unfinished): boolean => {
+  const cooling = legs.filter(({ segment }) => segment !== null && isAfterPeak(schedule, segment));
+  const coolingMinutes = cooling.reduce((sum, leg) => sum + remainderMinutes(leg), 0);
+  return coolingMinutes > 0 && minutes - coolingMinutes < Math.min(LEFT_MINUTES, coolingMinutes);
+};
+
 /** Did the firing stop, and the kiln begin to cool by itself, before the schedule was through? */
 export const endedEarly = defineScheduleDetector({
   id: 'ended-early',
   needs: ['trace'],
   wants: ['heatWork'],
-  detect: ({ alignment, trace, heatWork }) => {
-    const { offSeconds } = trace;
-    if (offSeconds === null || !coolsByItself(alignment)) return notApplicable('no-cooling-logged');
-    const left = unfinished(alignment);
-    if (left.minutes < LEFT_MINUTES) return clear();
+  detect: ({ schedule, alignment, trace, heatWork }) => {
+    if (trace.offSeconds === null || !coolsByItself(alignment)) {
+      return notApplicable('no-cooling-logged');
+    }
+    const left = endsEarly(alignment, trace);
+    if (left === null) return clear();
     // A line through noise may end a little above anything that was read.
     const endedC = celsius(Math.min(left.endedC ?? trace.peakC, trace.peakC));
-    const endedSeconds = left.endedSeconds ?? offSeconds;
-    const onlyCoolingLeft = left.legs.every(({ planned }) => planned.endC < planned.startC);
+    const endedSeconds = left.endedSeconds ?? trace.peakAtSeconds;
     return found({
-      severity: severityOf(heatWork, onlyCoolingLeft),
+      severity: severityOf(heatWork, isOnlyCooling(schedule, left)),
       evidence: [{ fromSeconds: endedSeconds, toSeconds: endedSeconds, celsius: endedC }],
       figures: { leftMinutes: left.minutes, endedC },
       thresholds: { leftMinutes: LEFT_MINUTES },

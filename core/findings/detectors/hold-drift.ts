@@ -38,6 +38,8 @@ interface HoldLeg {
   readonly segment: number;
   readonly levelC: number;
   readonly course: Course;
+  /** Some leg of its segment never got to the level. */
+  readonly isUnreached: boolean;
 }
 
 interface Hold extends HoldLeg {
@@ -64,14 +66,20 @@ const wanderOf = (readings: Float64Array, course: Course): number | null =>
 const isUnreached = ({ legs }: Alignment, segment: number): boolean =>
   legs.some((leg) => leg.segment === segment && leg.verdict === 'not-reached');
 
-/** Where the kiln never arrived, the climb is to blame, and peak-not-reached speaks of it. */
 const holdLegs = (alignment: Alignment): HoldLeg[] =>
   alignment.legs.flatMap(({ segment, kind, planned, actual }) => {
     if (segment === null || kind !== 'hold' || actual === null) return [];
     const minutes = Math.min(lengthMinutes(actual), lengthMinutes(planned));
-    if (minutes < SHORTEST_MINUTES || isUnreached(alignment, segment)) return [];
-    return { segment, levelC: planned.endC, course: actual };
+    if (minutes < SHORTEST_MINUTES) return [];
+    const levelC = planned.endC;
+    return { segment, levelC, course: actual, isUnreached: isUnreached(alignment, segment) };
   });
+
+/**
+ * Where the kiln never climbed to the level the climb is to blame, and peak-not-reached speaks of it.
+ * A hold that stood hotter than its level has nobody else to tell of it.
+ */
+const hasArrived = ({ isUnreached, offDeltaC }: Hold): boolean => !isUnreached || offDeltaC > 0;
 
 const measured = (leg: HoldLeg, samples: Trace): Hold[] => {
   const readings = readingsOf(samples, leg.course);
@@ -99,8 +107,10 @@ export const holdDrift = defineScheduleDetector({
   detect: ({ schedule, alignment, samples, heatWork }) => {
     const legs = holdLegs(alignment);
     if (legs.length === 0) return notApplicable('no-hold');
-    const holds = legs.flatMap((leg) => measured(leg, samples));
-    if (holds.length === 0) return notApplicable('readings-too-coarse');
+    const all = legs.flatMap((leg) => measured(leg, samples));
+    if (all.length === 0) return notApplicable('readings-too-coarse');
+    const holds = all.filter(hasArrived);
+    if (holds.length === 0) return notApplicable('no-hold');
     const { noiseC, resolutionC } = samples.summary;
     const noteDeltaC = Math.max(NOTE_DELTA_C, NOTE_SIGMAS * noiseC, resolutionC);
     const drafts = holds.flatMap((hold): Draft[] => {

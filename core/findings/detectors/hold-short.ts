@@ -1,11 +1,14 @@
 import type { AlignedLeg, Alignment, Overshoot } from '../../model/document.ts';
 import type { Evidence, Severity } from '../../model/finding.ts';
-import type { Trace } from '../../model/trace.ts';
+import type { Schedule } from '../../model/schedule.ts';
+import type { Trace, TraceSummary } from '../../model/trace.ts';
 import { lowerBound } from '../../trace/search.ts';
 import { quantile } from '../../trace/statistics.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
+import { endsEarly } from '../early-end.ts';
 import { isAfterPeak, isTop, lengthMinutes, type Course } from '../legs.ts';
+import { missingSegments } from '../missing-segments.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 import { minutesAtLevel, nearestToLevel } from '../time-at-level.ts';
@@ -150,6 +153,17 @@ const minutesAbove = (overshoots: readonly Overshoot[], segment: number): number
     .filter((over) => over.segment === segment)
     .reduce((sum, { aboveForSeconds }) => sum + aboveForSeconds / SECONDS_PER_MINUTE, 0);
 
+/** Segments of which an early end of the firing, or a segment passed over, is told already. */
+const toldElsewhere = (
+  schedule: Schedule,
+  alignment: Alignment,
+  trace: TraceSummary,
+): ReadonlySet<number | null> =>
+  new Set([
+    ...(endsEarly(alignment, trace)?.legs ?? []).map(({ segment }) => segment),
+    ...missingSegments(schedule, alignment, trace).map(({ segment }) => segment),
+  ]);
+
 /** Did a hold end before its time, though the kiln had arrived? */
 export const holdShort = defineScheduleDetector({
   id: 'hold-short',
@@ -161,9 +175,10 @@ export const holdShort = defineScheduleDetector({
     const intervalMinutes = samples.summary.medianIntervalSeconds / SECONDS_PER_MINUTE;
     const seen = holds.filter((hold) => hold.plannedMinutes >= FEWEST_READINGS * intervalMinutes);
     if (seen.length === 0) return notApplicable('readings-too-coarse');
+    const told = toldElsewhere(schedule, alignment, samples.summary);
     const drafts = seen.flatMap(({ segment, evidence, ...times }): Draft[] => {
       const shortMinutes = times.plannedMinutes - times.heldMinutes;
-      if (shortMinutes <= minutesAbove(overshoots, segment)) return [];
+      if (told.has(segment) || shortMinutes <= minutesAbove(overshoots, segment)) return [];
       const short = { shortMinutes, shortPercent: (100 * shortMinutes) / times.plannedMinutes };
       const severity = severityOf(short, {
         afterPeak: isAfterPeak(schedule, segment),

@@ -1,7 +1,15 @@
-import type { Severity } from '../../model/finding.ts';
+import type { FindingId, Severity } from '../../model/finding.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
-import { foundAny, notApplicable, type Draft } from '../detector.ts';
-import { endUncertaintyMinutes, evidenceOf, isTop, ratedClimbs, type Climb } from '../legs.ts';
+import { foundAny, notApplicable, type Draft, type Figures } from '../detector.ts';
+import { minutesFallen } from '../falls.ts';
+import {
+  endUncertaintyMinutes,
+  evidenceOf,
+  isTop,
+  ranAtRateOfNext,
+  ratedClimbs,
+  type Climb,
+} from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -30,9 +38,9 @@ interface Lateness {
   readonly lateMinutes: number;
 }
 
-const lateness = (climb: Climb): Lateness => ({
-  slowerPercent: 100 * (1 - climb.achievedCPerHour / climb.plannedCPerHour),
-  lateMinutes: climb.tookMinutes - climb.dueMinutes,
+const lateness = ({ tookMinutes, dueMinutes }: Climb): Lateness => ({
+  slowerPercent: 100 * (1 - dueMinutes / tookMinutes),
+  lateMinutes: tookMinutes - dueMinutes,
 });
 
 const isBeyond = (limit: Limit, { slowerPercent, lateMinutes }: Lateness): boolean =>
@@ -46,37 +54,93 @@ const severityOf = (late: Lateness, costHeatWork: boolean): Severity | null => {
   return costHeatWork || isBeyond(ACT, late) ? 'act' : 'watch';
 };
 
+/** A slow climb that was not slow for want of power is nothing to act on. */
+const atMostWatch = (severity: Severity | null): Severity | null =>
+  severity === 'act' ? 'watch' : severity;
+
+const INSTEAD = [
+  'elements-weak',
+  'element-lost',
+  'heavy-load',
+  'supply-varies',
+  'segment-missing',
+  'schedule-suspect',
+] as const satisfies readonly FindingId[];
+
+/** What a climb's lateness comes to, and what it is put down to first. */
+interface Judged {
+  readonly severity: Severity | null;
+  readonly figures: Figures;
+  readonly instead: readonly FindingId[];
+}
+
+/**
+ * A climb in which the reading fell and was regained is judged by its remaining time: what was lost
+ * in between is no slowness, and alone it is nothing that elements explain.
+ */
+const judgedFallen = (climb: Climb, fallenMinutes: number, costHeatWork: boolean): Judged => {
+  const rest = { ...climb, tookMinutes: climb.tookMinutes - fallenMinutes };
+  const own = severityOf(lateness(rest), costHeatWork);
+  const wasSlowToo = own === 'act' || own === 'watch';
+  const otherwiseCPerHour = (climb.achievedCPerHour * climb.tookMinutes) / rest.tookMinutes;
+  return {
+    severity: wasSlowToo ? own : atMostWatch(severityOf(lateness(climb), costHeatWork)),
+    figures: { fallenMinutes, otherwiseCPerHour },
+    instead: ['power-interrupted', 'sensor-open', ...(wasSlowToo ? INSTEAD : [])],
+  };
+};
+
+/** A climb at just the next segment's rate is likelier an entry than a loss of power. */
+const judgedAsNext = (climb: Climb, nextCPerHour: number, costHeatWork: boolean): Judged => ({
+  severity: atMostWatch(severityOf(lateness(climb), costHeatWork)),
+  figures: { nextCPerHour },
+  instead: ['schedule-suspect', ...INSTEAD.filter((id) => id !== 'schedule-suspect')],
+});
+
+const judged = (
+  climb: Climb,
+  next: Climb | undefined,
+  fallenMinutes: number,
+  costHeatWork: boolean,
+): Judged => {
+  if (fallenMinutes > 0) return judgedFallen(climb, fallenMinutes, costHeatWork);
+  if (next && ranAtRateOfNext(climb, next)) {
+    return judgedAsNext(climb, next.plannedCPerHour, costHeatWork);
+  }
+  return { severity: severityOf(lateness(climb), costHeatWork), figures: {}, instead: INSTEAD };
+};
+
 /** Did the kiln climb more slowly than the schedule asked? */
 export const rampSlow = defineScheduleDetector({
   id: 'ramp-slow',
-  needs: ['trace'],
+  needs: ['trace', 'samples'],
   wants: ['heatWork'],
-  detect: ({ schedule, alignment, trace, heatWork }) => {
+  detect: ({ schedule, alignment, trace, samples, heatWork }) => {
     const climbs = ratedClimbs(schedule, alignment);
     if (climbs.length === 0) return notApplicable('no-rated-ramp');
-    const drafts = climbs.flatMap((climb): Draft[] => {
+    const drafts = climbs.flatMap((climb, i): Draft[] => {
       const { segment, planned, actual, plannedCPerHour, achievedCPerHour } = climb;
       const late = lateness(climb);
       if (late.lateMinutes <= endUncertaintyMinutes(trace, achievedCPerHour)) return [];
       const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
-      const severity = severityOf(late, costHeatWork);
+      const fallenMinutes = minutesFallen(samples, actual);
+      const { severity, figures, instead } = judged(
+        climb,
+        climbs[i + 1],
+        fallenMinutes,
+        costHeatWork,
+      );
       if (severity === null) return [];
       const { slowerPercent, lateMinutes } = severity === 'note' ? NOTE : WATCH;
       const behindPlanMinutes = (actual.endSeconds - planned.endSeconds) / SECONDS_PER_MINUTE;
+      const rates = { plannedCPerHour, achievedCPerHour };
       return [
         {
           severity,
           evidence: [evidenceOf(actual)],
-          figures: { segment, plannedCPerHour, achievedCPerHour, ...late, behindPlanMinutes },
+          figures: { segment, ...rates, ...late, behindPlanMinutes, ...figures },
           thresholds: { slowerPercent, lateMinutes },
-          instead: [
-            'elements-weak',
-            'element-lost',
-            'heavy-load',
-            'supply-varies',
-            'segment-missing',
-            'schedule-suspect',
-          ],
+          instead,
         },
       ];
     });

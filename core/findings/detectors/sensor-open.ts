@@ -1,6 +1,7 @@
 import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
-import type { TraceSummary } from '../../model/trace.ts';
+import type { Trace, TraceSummary } from '../../model/trace.ts';
+import { interpolate } from '../../trace/search.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { clear, defineDetector, found } from '../detector.ts';
 import { longest } from '../marks.ts';
@@ -20,35 +21,47 @@ const whileFiring = (spans: readonly Span[], trace: TraceSummary): Span[] => {
   return spans.filter(({ fromSeconds, toSeconds }) => toSeconds > from && fromSeconds < to);
 };
 
+/** Where nearly all heat-work is done (reference: the last 100 °C decide; chosen wider). */
+const NEAR_PEAK_DELTA_C = 150;
+
+const longestMinutes = (spans: readonly Span[]): number =>
+  Math.max(0, ...spans.map((span) => minutesOf([span])));
+
+const isNearPeak =
+  ({ atSeconds, smoothC, summary }: Trace) =>
+  ({ fromSeconds, toSeconds }: Span): boolean =>
+    [fromSeconds, toSeconds].some(
+      (moment) => interpolate(atSeconds, smoothC, moment) >= summary.peakC - NEAR_PEAK_DELTA_C,
+    );
+
 /**
- * `act` where the kiln was driven blind for long, not where single rows are blank all over the log;
- * after shut-off an open couple harms nothing.
+ * `act` where the kiln was driven blind for long, or the heat-work done unseen; blank rows one by one
+ * elsewhere add up to no such thing. After shut-off an open couple harms nothing.
  */
-const severityOf = (firingMinutes: number, longestMinutes: number): Severity => {
+const severityOf = (firing: readonly Span[], samples: Trace): Severity => {
+  const firingMinutes = minutesOf(firing);
   if (firingMinutes < OPEN_MINUTES) return 'note';
-  return firingMinutes >= ACT_MINUTES && longestMinutes >= OPEN_MINUTES ? 'act' : 'watch';
+  const isBlind = longestMinutes(firing) >= OPEN_MINUTES && firingMinutes >= ACT_MINUTES;
+  const nearPeakMinutes = minutesOf(firing.filter(isNearPeak(samples)));
+  return isBlind || nearPeakMinutes >= ACT_MINUTES ? 'act' : 'watch';
 };
 
 /** Did the thermocouple give no reading while rows were being written? */
 export const sensorOpen = defineDetector({
   id: 'sensor-open',
-  needs: ['trace'],
-  detect: ({ trace }) => {
+  needs: ['trace', 'samples'],
+  detect: ({ trace, samples }) => {
     const openMinutes = minutesOf(trace.noReadings);
     if (openMinutes < OPEN_MINUTES) return clear();
     const firing = whileFiring(trace.noReadings, trace);
-    const firingMinutes = minutesOf(firing);
-    const severity = severityOf(
-      firingMinutes,
-      Math.max(0, ...firing.map((span) => minutesOf([span]))),
-    );
+    const severity = severityOf(firing, samples);
     return found({
       severity,
       evidence: longest(trace.noReadings),
       figures: {
         openMinutes,
-        firingMinutes,
-        longestMinutes: Math.max(...trace.noReadings.map((span) => minutesOf([span]))),
+        firingMinutes: minutesOf(firing),
+        longestMinutes: longestMinutes(trace.noReadings),
         times: trace.noReadings.length,
       },
       thresholds: {

@@ -5,9 +5,11 @@ import {
   firingFacts,
   heatWorkAt,
   withConfidence,
+  withTrace,
   withoutSchedule,
 } from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
+import { celsius, seconds } from '../../../../core/units.ts';
 
 /** The power goes on the last ramp, a third of the way up. */
 const brokenOff = firingFacts({
@@ -39,10 +41,29 @@ describe('a firing that stopped before its schedule', () => {
     expect(onlyFinding(endedEarly, unsure).severity).toBe('watch');
   });
 
-  test('is told of a hold broken off from ten minutes on', () => {
-    expect(judge(endedEarly, firingFacts({ topHold: { minutes: 5.1 } }))).toEqual(NOTHING);
-    expect(judge(endedEarly, firingFacts({ topHold: { minutes: 4.9 } })).outcome).toBe('found');
-    expect(judge(endedEarly, firingFacts({ topHold: null })).outcome).toBe('found');
+  test('is told from ten minutes of the schedule on', () => {
+    // A climb broken off 6 °C below its target has 6 of its 195 minutes left.
+    const short = { toC: 1209, verdict: 'not-reached' } as const;
+    const left = (minutes: number) =>
+      judge(endedEarly, firingFacts({ lastRamp: short, topHold: { minutes, toC: 1209 } }));
+    expect(left(15).outcome).toBe('clear');
+    const stopped = firingFacts({ lastRamp: short, topHold: null });
+    expect(onlyFinding(endedEarly, stopped).figures.leftMinutes).toBeCloseTo(6 + 15, 9);
+  });
+
+  test('leaves a cut that took nothing but the last hold to hold-short', () => {
+    expect(judge(endedEarly, firingFacts({ topHold: null }))).toEqual(NOTHING);
+    expect(judge(endedEarly, firingFacts({ topHold: { minutes: 1 } }))).toEqual(NOTHING);
+  });
+
+  test('is told at one place: where its last leg ended, never hotter than any reading', () => {
+    const apart = withTrace(brokenOff, {
+      offSeconds: seconds(500 * 60),
+      peakC: celsius(1083.5),
+    });
+    expect(onlyFinding(endedEarly, apart).evidence).toEqual([
+      { fromSeconds: 515 * 60, toSeconds: 515 * 60, celsius: 1083.5 },
+    ]);
   });
 
   test('does not count a climb that ended within 5 °C of its target as unfinished', () => {
@@ -61,8 +82,22 @@ describe('a firing that stopped before its schedule', () => {
           ]
         : [leg],
     );
-    const uncooled = { ...base, alignment: { ...base.alignment!, legs }, heatWork: heatWorkAt(4) };
-    expect(onlyFinding(endedEarly, uncooled).severity).toBe('watch');
+    const segments = [
+      ...base.schedule!.segments,
+      { ...base.schedule!.segments[2]!, targetC: celsius(900) },
+    ];
+    const schedule = { ...base.schedule!, segments };
+    const alignment = { ...base.alignment!, legs };
+    const uncooled = { ...base, schedule, alignment };
+    expect(onlyFinding(endedEarly, { ...uncooled, heatWork: heatWorkAt(4) }).severity).toBe(
+      'watch',
+    );
+    // Nor is it a note because noise has it that the hold before lacked half a minute.
+    const noisy = legs.map((leg, i) =>
+      i === 4 ? { ...leg, actual: { ...leg.actual!, endSeconds: seconds(659.5 * 60) } } : leg,
+    );
+    const lacking = { ...uncooled, alignment: { ...alignment, legs: noisy } };
+    expect(onlyFinding(endedEarly, { ...lacking, heatWork: heatWorkAt(6) }).severity).toBe('watch');
   });
 });
 

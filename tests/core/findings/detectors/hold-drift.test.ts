@@ -53,6 +53,16 @@ describe('a hold that did not keep its level', () => {
     expect(judge(holdDrift, dryingDrift(driftC)).findings[0]?.severity ?? null).toBe(severity);
   });
 
+  test('is told of one that stood hot, whatever became of its segment’s other leg', () => {
+    const beside = (offC: number): Facts =>
+      firingFacts({
+        lastRamp: { toC: 1215 + offC, verdict: 'not-reached' },
+        topHold: { toC: 1215 + offC },
+      });
+    expect(onlyFinding(holdDrift, beside(12)).figures.offDeltaC).toBeCloseTo(12, 9);
+    expect(judge(holdDrift, beside(-12)).findings).toEqual([]);
+  });
+
   test('has no time to wander in less than twenty minutes', () => {
     const short = firingFacts({ dryingHold: { minutes: 19, toC: 129.9 } });
     expect(judge(holdDrift, short)).toEqual(NOTHING);

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { endedEarly } from '../../../../core/findings/detectors/ended-early.ts';
 import { holdShort } from '../../../../core/findings/detectors/hold-short.ts';
+import { segmentMissing } from '../../../../core/findings/detectors/segment-missing.ts';
 import type { Alignment } from '../../../../core/model/document.ts';
 import { celsius, celsiusDelta, celsiusPerHour, seconds } from '../../../../core/units.ts';
 import {
@@ -149,7 +151,30 @@ test('no short hold where all lasted as planned, or longer', () => {
   expect(judge(holdShort, topHold(40))).toEqual(NOTHING);
 });
 
+describe('told only once', () => {
+  test('not where the climb to it was cut as well: that is a firing that ended early', () => {
+    const cut = firingFacts({ lastRamp: { toC: 1209 }, topHold: null });
+    expect(judge(holdShort, cut)).toEqual(NOTHING);
+    expect(judge(endedEarly, cut).outcome).toBe('found');
+  });
+
+  test('not where its segment was passed over at the next one’s rate', () => {
+    const through = firingFacts({ firstRamp: { minutes: 40 }, dryingHold: null });
+    expect(judge(segmentMissing, through).outcome).toBe('found');
+    expect(judge(holdShort, through)).toEqual(NOTHING);
+  });
+});
+
 describe('cannot be judged', () => {
+  test('where a hold is shorter than four readings', () => {
+    // The top's 15 min in readings of 5 min, and the drying hold's 30 as well in readings of 10.
+    const every = (minutes: number) =>
+      withTrace(topHold(1), { medianIntervalSeconds: seconds(minutes * 60) });
+    expect(judge(holdShort, every(3)).outcome).toBe('found');
+    expect(judge(holdShort, every(5))).toEqual(NOTHING);
+    expect(judge(holdShort, every(10))).toEqual(inapplicable('readings-too-coarse'));
+  });
+
   test('without a schedule', () => {
     expect(judge(holdShort, withoutSchedule())).toEqual(inapplicable('no-schedule'));
   });

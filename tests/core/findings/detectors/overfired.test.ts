@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { overfired } from '../../../../core/findings/detectors/overfired.ts';
-import { facts, heatWorkAt } from '../../../builders/facts.ts';
+import {
+  facts,
+  firingFacts,
+  heatWorkAt,
+  withConfidence,
+  withoutSchedule,
+} from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
 
 const at = (position: number | null, rangeCones = 0.5) =>
@@ -30,6 +36,32 @@ describe('heat-work beyond the cone', () => {
   test('is told of a lower bound too', () => {
     const heatWork = heatWorkAt(8, '6', { bound: 'at-least' });
     expect(onlyFinding(overfired, facts({ heatWork })).severity).toBe('act');
+  });
+});
+
+describe('a hold at the top that ran long', () => {
+  const held = (minutes: number) => ({
+    ...firingFacts({ topHold: { minutes } }),
+    heatWork: heatWorkAt(8),
+  });
+
+  test('is named as the likely reason, and what would make a hold long stands first', () => {
+    const { figures, instead } = onlyFinding(overfired, held(90));
+    expect(figures).toMatchObject({ segment: 2, plannedMinutes: 15, heldMinutes: 90 });
+    expect(instead).toEqual(['schedule-suspect', 'power-stuck-on', 'sensor-drift']);
+  });
+
+  test.each([
+    [19.9, false],
+    [20.1, true],
+  ])('counts from five minutes and a fifth on: %d min of 15: %s', (minutes, isNamed) => {
+    expect('heldMinutes' in onlyFinding(overfired, held(minutes)).figures).toBe(isNamed);
+  });
+
+  test('is not looked for where the legs are a guess, or there are none', () => {
+    for (const base of [withConfidence(held(90), 0.1), withoutSchedule(held(90))]) {
+      expect(onlyFinding(overfired, base).figures).not.toHaveProperty('heldMinutes');
+    }
   });
 });
 

@@ -9,6 +9,7 @@ import {
   withConfidence,
   withoutSchedule,
 } from '../../../builders/facts.ts';
+import { traceFrom } from '../../../builders/trace.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
 
 /** The last ramp is 195 °C, due in 195 min at 60 °C/h. */
@@ -81,6 +82,61 @@ describe('a slow ramp', () => {
     expect(severity).toBe('watch');
     expect(figures.confidencePercent).toBe(40);
   });
+});
+
+describe('a climb that fell back and was regained', () => {
+  /** The middle ramp broken at 570 °C: down by `fallC` in 40 min, back at the planned 150 °C/h. */
+  const interrupted = (fallC: number, restCPerHour = 150) => {
+    const backMinutes = (fallC / restCPerHour) * 60;
+    const legMinutes = (900 / restCPerHour) * 60;
+    const at = 90 + legMinutes / 2;
+    const driven = firingFacts({ middleRamp: { minutes: legMinutes + 40 + backMinutes } });
+    const corners: [number, number][] = [
+      [0, 20],
+      [60, 120],
+      [90, 120],
+      [at, 570],
+      [at + 40, 570 - fallC],
+      [at + 40 + backMinutes, 570],
+      [90 + legMinutes + 40 + backMinutes, 1020],
+    ];
+    const samples = traceFrom(corners, { noiseC: 0.5, resolutionC: 0.1 });
+    return { ...driven, samples, trace: samples.summary };
+  };
+
+  test('is watched at most, and the power stands first', () => {
+    // Down 100 °C in 40 min and back in 40: 80 min of 440, beyond an hour and 10 %.
+    const { severity, figures, instead } = onlyFinding(rampSlow, interrupted(100));
+    expect(severity).toBe('watch');
+    expect(figures.fallenMinutes).toBeCloseTo(80, -1);
+    expect(figures.otherwiseCPerHour).toBeCloseTo(150, -1);
+    expect(instead[0]).toBe('power-interrupted');
+    expect(instead).not.toContain('elements-weak');
+  });
+
+  test('is as grave as the rest of it was slow', () => {
+    // 900 °C at 100 °C/h take three hours longer without any fall.
+    const { severity, instead } = onlyFinding(rampSlow, interrupted(100, 100));
+    expect(severity).toBe('act');
+    expect(instead[0]).toBe('power-interrupted');
+    expect(instead).toContain('elements-weak');
+  });
+
+  test('does not count a dip of less than 15 °C', () => {
+    expect(onlyFinding(rampSlow, interrupted(10)).figures).not.toHaveProperty('fallenMinutes');
+  });
+});
+
+test('a climb at just the next segment’s rate is an entry first, and never to be acted on', () => {
+  // 900 °C at the last ramp's 60 °C/h instead of 150: nine hours longer.
+  const atNext = onlyFinding(rampSlow, firingFacts({ middleRamp: { minutes: 900 } }));
+  expect(atNext.severity).toBe('watch');
+  expect(atNext.figures.nextCPerHour).toBeCloseTo(60, 9);
+  expect(atNext.instead[0]).toBe('schedule-suspect');
+  const another = onlyFinding(rampSlow, firingFacts({ middleRamp: { minutes: 700 } }));
+  expect(another.severity).toBe('act');
+  expect(another.figures).not.toHaveProperty('nextCPerHour');
+  expect(another.instead[0]).toBe('elements-weak');
 });
 
 describe('no slow ramp', () => {

@@ -41,8 +41,16 @@ describe('a segment that was passed over', () => {
 });
 
 describe('a segment that the kiln went through at the next one’s rate', () => {
-  // The middle ramp of 900 °C at the last ramp's 60 °C/h.
-  const atNextRate = (factor: number) => firingFacts({ middleRamp: { minutes: 900 / factor } });
+  /** The middle ramp of 900 °C at the last ramp’s 60 °C/h, though another rate was planned. */
+  const atNextRate = (factor: number, ownCPerHour = 40) => {
+    const base = firingFacts({ middleRamp: { minutes: 900 / factor } });
+    const legs = base.alignment!.legs.map((leg, i) =>
+      i === 2
+        ? { ...leg, planned: { ...leg.planned, rateCPerHour: celsiusPerHour(ownCPerHour) } }
+        : leg,
+    );
+    return { ...base, alignment: { ...base.alignment!, legs } };
+  };
 
   test('is told, and marked over its whole climb', () => {
     const finding = onlyFinding(segmentMissing, atNextRate(1));
@@ -66,16 +74,33 @@ describe('a segment that the kiln went through at the next one’s rate', () => 
     expect(judge(segmentMissing, firingFacts({ firstRamp: first }))).toEqual(NOTHING);
     const unheld = firingFacts({ firstRamp: first, dryingHold: null });
     expect(onlyFinding(segmentMissing, unheld).figures.segment).toBe(0);
-    const base = atNextRate(1);
-    const legs = base.alignment!.legs.map((leg, i) =>
-      i === 2 ? { ...leg, planned: { ...leg.planned, rateCPerHour: celsiusPerHour(66) } } : leg,
-    );
-    const near = { ...base, alignment: { ...base.alignment!, legs } };
+    const near = atNextRate(1, 55);
     expect(judge(segmentMissing, near)).toEqual(NOTHING);
   });
 });
 
 describe('no segment missing', () => {
+  test('where the climb was slower than its own rate: that is told with its delay', () => {
+    expect(judge(segmentMissing, firingFacts({ middleRamp: { minutes: 900 } }))).toEqual(NOTHING);
+  });
+
+  test('where the record begins hotter than the segment ends', () => {
+    const hot = withTrace(firingFacts({ firstRamp: null, dryingHold: null }), {
+      startSeconds: null,
+    });
+    const legs = hot.alignment!.legs.map((leg, i) =>
+      i === 2 ? { ...leg, actual: { ...leg.actual!, startC: celsius(573) } } : leg,
+    );
+    const begun = { ...hot, alignment: { ...hot.alignment!, legs } };
+    expect(judge(segmentMissing, begun)).toEqual(NOTHING);
+    // At 119 °C the kiln still had to pass 120 °C.
+    const cool = legs.map((leg, i) =>
+      i === 2 ? { ...leg, actual: { ...leg.actual!, startC: celsius(119) } } : leg,
+    );
+    const seen = { ...hot, alignment: { ...hot.alignment!, legs: cool } };
+    expect(judge(segmentMissing, seen).outcome).toBe('found');
+  });
+
   test('where all ran', () => {
     expect(judge(segmentMissing, facts())).toEqual(NOTHING);
   });
@@ -95,10 +120,4 @@ describe('no segment missing', () => {
 
 test('cannot be judged without a schedule', () => {
   expect(judge(segmentMissing, withoutSchedule())).toEqual(inapplicable('no-schedule'));
-});
-
-describe('a record that begins in mid-firing', () => {
-  test('cannot show the segments before it, so none is called missing', () => {
-    expect(judge(segmentMissing, withTrace(withoutFirst, { startSeconds: null }))).toEqual(NOTHING);
-  });
 });

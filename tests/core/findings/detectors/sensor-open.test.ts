@@ -34,6 +34,17 @@ describe('a couple without a reading', () => {
     expect(findings[0]?.severity ?? null).toBe(severity);
   });
 
+  test('in rows one by one is never to be acted on, except near the peak', () => {
+    // Fifty-four lone rows of two minutes, from 100 min on or about the peak at 660 min.
+    const blanks = (from: number, every: number) =>
+      Array.from({ length: 54 }, (_, i) => open(from + every * i, 2));
+    const early = onlyFinding(sensorOpen, withOpen(...blanks(100, 6)));
+    expect(early.severity).toBe('watch');
+    expect(early.figures).toMatchObject({ times: 54, longestMinutes: 2, openMinutes: 108 });
+    // 1215 − 150 °C is passed at 495 min.
+    expect(onlyFinding(sensorOpen, withOpen(...blanks(500, 2.9))).severity).toBe('act');
+  });
+
   test('adds up over many short stretches', () => {
     const blinks = Array.from({ length: 4 }, (_, i) => open(100 + 50 * i, 1));
     expect(onlyFinding(sensorOpen, withOpen(...blinks)).severity).toBe('watch');
