@@ -33,6 +33,8 @@ const LABELS: Readonly<Record<string, string>> = {
   heldMinutes: 'held for',
   lateMinutes: 'late by',
   fallenMinutes: 'of it without heat',
+  otherwiseCPerHour: 'apart from that',
+  nextCPerHour: 'planned for the next segment',
   jumpMinutes: 'moved by',
   earlyMinutes: 'early by',
   behindPlanMinutes: 'behind the plan by',

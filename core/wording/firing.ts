@@ -21,6 +21,12 @@ export const startText = (startInstant: string | null): string | null => {
   return `${Number(day)} ${MONTHS[Number(month) - 1] ?? month} ${year}, ${time}`;
 };
 
+/** A log that stays below this shows a kiln at rest or drying ware, and no firing (chosen). */
+const FIRING_C = 100;
+
+/** Whether the kiln was fired at all while the log ran. */
+export const showsFiring = ({ peakC }: AnalysisDocument['trace']): boolean => peakC >= FIRING_C;
+
 /** The firing's heading and a few facts, for the head of sheet and report. */
 export const firingWords = (document: AnalysisDocument, say: Speech): FiringWords => {
   const { source, trace, schedule, heatWork } = document;
@@ -30,7 +36,9 @@ export const firingWords = (document: AnalysisDocument, say: Speech): FiringWord
     facts: [
       startText(trace.startInstant),
       `${duration(trace.durationSeconds)} logged`,
-      `peak ${say.temperature(trace.peakC)} after ${duration(trace.peakAtSeconds)}`,
+      showsFiring(trace)
+        ? `peak ${say.temperature(trace.peakC)} after ${duration(trace.peakAtSeconds)}`
+        : `no firing: ${say.temperature(trace.peakC)} at most`,
       schedule && `schedule “${schedule.name}”`,
       target && `${coneName(target)} meant`,
     ].filter((fact) => fact !== null),

@@ -6,6 +6,7 @@ import { large, line, type Line } from './line.ts';
 import { remedyPhrase } from './remedies.ts';
 import {
   coneName,
+  coneAtLeast,
   conePlace,
   coneRangeAbout,
   coneSteps,
@@ -92,8 +93,9 @@ const packWords = (heatWork: HeatWork): PackConeWords[] => {
 const headlineOf = (heatWork: HeatWork, say: Speech): Line => {
   const { position, lowPosition, highPosition, bound } = heatWork.cone;
   if (position === null) return line`The kiln did too little heat-work for the coolest cone.`;
-  const place = large(conePlace(position));
-  const atLeast = bound === 'at-least' ? 'at least ' : '';
+  const isOpen = bound === 'at-least';
+  const place = large(isOpen ? coneAtLeast(position) : conePlace(position));
+  const atLeast = isOpen ? 'at least ' : '';
   const likely =
     lowPosition !== null && highPosition !== null
       ? coneRangeAbout(position, lowPosition, highPosition)

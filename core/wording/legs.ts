@@ -1,6 +1,7 @@
 import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
 import type { Segment } from '../model/schedule.ts';
 import type { TraceLeg } from '../model/trace.ts';
+import { unseenLeg, type Unseen } from '../model/unseen-legs.ts';
 import { celsiusDelta, type CelsiusPerHour } from '../units.ts';
 import { clockTime, duration, type Speech } from './speech.ts';
 import { sentence } from './topic.ts';
@@ -11,7 +12,7 @@ export interface LegWords {
   readonly number: number;
   readonly name: string;
   readonly verdict: string;
-  /** Whether the verdict is anything but as planned. */
+  /** Whether the leg was seen to go otherwise than planned. */
   readonly departs: boolean;
   readonly planned: LegCells | null;
   readonly actual: LegCells | null;
@@ -40,6 +41,12 @@ const VERDICT_WORDS: Readonly<Record<AlignedLeg['verdict'], string>> = {
   long: 'long',
   'not-reached': 'target not reached',
   missing: 'never ran',
+};
+
+/** What is said of a leg that the record could not show. */
+const UNSEEN_WORDS: Readonly<Record<Unseen, string>> = {
+  'begins-hot': 'cannot be told: the log begins hot',
+  'record-ends': 'cannot be told: the log ends before',
 };
 
 /** What a cell says where there is nothing to say. */
@@ -89,14 +96,17 @@ export const traceLegName = ({ kind, startC, endC }: TraceLeg, say: Speech): str
 
 const alignedRows = (document: AnalysisDocument, say: Speech): LegWords[] => {
   const { startInstant } = document.trace;
-  return (document.alignment?.legs ?? []).map((leg, index) => {
+  const legs = document.alignment?.legs ?? [];
+  return legs.map((leg, index) => {
     const isFree = leg.segment === null;
     const { kind, planned, actual } = leg;
+    const unseen = unseenLeg(legs, index, document.trace);
+    const verdict = isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict];
     return {
       number: index + 1,
       name: sentence(legName(leg, document, say)),
-      verdict: isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict],
-      departs: leg.verdict !== 'as-planned',
+      verdict: unseen === null ? verdict : UNSEEN_WORDS[unseen],
+      departs: unseen === null && leg.verdict !== 'as-planned',
       planned: isFree ? null : cellsOf({ ...planned, kind }, startInstant, say),
       actual: actual && cellsOf({ ...actual, kind }, startInstant, say),
     };

@@ -1,5 +1,7 @@
+import { positionOfCone } from '../model/cone.ts';
 import type { AnalysisDocument, Load } from '../model/document.ts';
 import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from './cautions.ts';
+import { showsFiring } from './firing.ts';
 import { coneName } from './speech.ts';
 
 /** The answer to “can I save this load?”. */
@@ -23,6 +25,16 @@ const shortAdvice = (document: AnalysisDocument): string => {
     : `It can be fired again ${to}. ${whole} Let cones in the load decide first: they may be down although the log says otherwise.`;
 };
 
+/** Half a cone is the usual tolerance of a firing (common practice). */
+const HALF_CONE = 0.5;
+
+/** Whether even the near end of the range is more than the usual half cone off; so too where no range is. */
+const isBeyondTolerance = ({ heatWork, load }: AnalysisDocument): boolean => {
+  const near = heatWork?.cone[load.state === 'short' ? 'highPosition' : 'lowPosition'] ?? null;
+  if (near === null || !heatWork?.target) return true;
+  return Math.abs(near - positionOfCone(heatWork.target.cone)) > HALF_CONE;
+};
+
 const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => LoadWords>> = {
   'as-meant': () => ({
     answer: 'Nothing in the record speaks against this load.',
@@ -30,12 +42,16 @@ const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => Load
     caution: null,
   }),
   short: (document) => ({
-    answer: 'By this record the load is short of its cone, and can very likely be saved.',
+    answer: isBeyondTolerance(document)
+      ? 'By this record the load is short of its cone, and can very likely be saved.'
+      : 'By this record the load is probably a little short of its cone, though it may be within the usual half cone; it can very likely be saved.',
     advice: shortAdvice(document),
     caution: HOTTER_CAUTION,
   }),
-  beyond: () => ({
-    answer: 'By this record the load went past its cone, and that cannot be taken back.',
+  beyond: (document) => ({
+    answer: isBeyondTolerance(document)
+      ? 'By this record the load went past its cone, and that cannot be taken back.'
+      : 'By this record the load probably went a little past its cone, though it may be within the usual half cone.',
     advice:
       'Open it cold and judge each piece: body and glaze differ in what they bear. Firing again does not mend it.',
     caution: STUCK_WARE_CAUTION,
@@ -47,7 +63,8 @@ const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => Load
   }),
 };
 
-const unknownBecause = ({ heatWork }: AnalysisDocument): string => {
+const unknownBecause = ({ heatWork, trace }: AnalysisDocument): string => {
+  if (!showsFiring(trace)) return 'it shows no firing';
   if (heatWork === null) return 'its heat-work could not be worked out';
   if (heatWork.target === null) return 'no cone was given that was meant';
   if (heatWork.cone.bound === 'at-least') return 'the record ends before the firing did';

@@ -7,24 +7,36 @@ const amountIn = (unit: Remedy['unit'], value: number, say: Speech): string => {
   return unit === 'C' ? say.difference(celsiusDelta(value)) : say.rate(celsiusPerHour(value));
 };
 
-/** `24 min to 1 h 50 min`, or how little and how open the upper end is. */
+/** Less than this is no amount worth naming, in any unit (chosen: below what is said). */
+const NO_AMOUNT = 0.5;
+
+/** ` (between 24 min and 1 h 50 min)`: the range in brackets, as far as it has ends worth naming. */
 const rangeOf = ({ unit, lowAmount, highAmount }: Remedy, say: Speech): string => {
   const low = amountIn(unit, lowAmount, say);
-  if (highAmount !== null) return `between ${low} and ${amountIn(unit, highAmount, say)}`;
-  return `at least ${low}, and no amount within reason is certain to do it`;
+  const isOpenBelow = lowAmount < NO_AMOUNT;
+  if (highAmount === null) {
+    // A last climb's low end is the slowest rate that was tried, not the least that helps.
+    if (unit === 'C/h') return ' (no rate within reason is certain to do it)';
+    return isOpenBelow ? '' : ` (at least ${low}, and no amount within reason is certain to do it)`;
+  }
+  const high = amountIn(unit, highAmount, say);
+  return isOpenBelow ? ` (up to ${high})` : ` (between ${low} and ${high})`;
 };
 
-const PHRASES: Readonly<Record<Remedy['kind'], (amount: string, range: string) => string>> = {
-  'longer-hold': (amount, range) => `${amount} more at the peak (${range})`,
-  'higher-peak': (amount, range) => `a peak ${amount} higher (${range})`,
-  'slower-last-ramp': (amount, range) => `the last climb at ${amount} (${range})`,
-  'shorter-hold': (amount, range) => `${amount} less at the peak (${range})`,
-  'lower-peak': (amount, range) => `a peak ${amount} lower (${range})`,
+const PHRASES: Readonly<Record<Remedy['kind'], (amount: string) => string>> = {
+  'longer-hold': (amount) => `${amount} more at the peak`,
+  'higher-peak': (amount) => `a peak ${amount} higher`,
+  'slower-last-ramp': (amount) => `the last climb at ${amount}`,
+  'shorter-hold': (amount) => `${amount} less at the peak`,
+  'lower-peak': (amount) => `a peak ${amount} lower`,
 };
 
 /** One way to get the cone that was meant, with its range: `58 min more at the peak (…)`. */
-export const remedyPhrase = (remedy: Remedy, say: Speech): string =>
-  PHRASES[remedy.kind](amountIn(remedy.unit, remedy.amount, say), rangeOf(remedy, say));
+export const remedyPhrase = (remedy: Remedy, say: Speech): string => {
+  const range = rangeOf(remedy, say);
+  const amount = amountIn(remedy.unit, remedy.amount, say);
+  return PHRASES[remedy.kind](range === '' ? `about ${amount}` : amount) + range;
+};
 
 /** All ways, as one sentence; null where none was worked out. */
 export const remedySentence = (heatWork: HeatWork | null, say: Speech): string | null => {

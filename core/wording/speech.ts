@@ -109,6 +109,10 @@ export const conePlace = (position: number): string => {
   return `between ${coneName(below)} and ${coneName(above)}`;
 };
 
+/** The cone that a lower bound is past for certain, where the bound lies between two: `cone 6`. */
+export const coneAtLeast = (position: number): string =>
+  conePlace(position).replace(/^between (.*) and .*$/, '$1');
+
 /** A range of positions by the nearest names: `cone 5 to cone 6`, or `cone 6` where both agree. */
 const coneRange = (low: number, high: number): string => {
   const [from, to] = [nearestCone(low), nearestCone(high)];

@@ -1,7 +1,7 @@
 import type { AnalysisDocument } from '../model/document.ts';
 import type { Finding } from '../model/finding.ts';
 import { celsius, celsiusDelta, celsiusPerHour, type Celsius } from '../units.ts';
-import { large, type Line, type Part } from './line.ts';
+import { large, line, lineOf, type Line, type Part } from './line.ts';
 import { coneSteps, count, duration, plainNumber, type Speech } from './speech.ts';
 
 /** One finding with all that its sentences may draw on. */
@@ -61,6 +61,17 @@ export const beginsAt = ({ finding }: Topic): string | null => {
 export const atItsTime = (topic: Topic): string => {
   const at = beginsAt(topic);
   return at === null ? '' : `, ${at} into the log`;
+};
+
+/** `12 min, 9 h 42 min into the log`, or of many stretches their sum, their count and the longest. */
+export const inPieces = (topic: Topic, total: string, pieces: string): Line => {
+  const { [pieces]: times = 1, longestMinutes } = topic.finding.figures;
+  const whole = minutesOf(topic, total, 'some time');
+  const at = atItsTime(topic);
+  if (times <= 1 || longestMinutes === undefined) return lineOf(whole, at);
+  const longest = duration(longestMinutes * 60);
+  const first = at === '' ? '' : `, the first${at.slice(1)}`;
+  return line`${whole} in ${count(times)} pieces, the longest ${longest}${first}`;
 };
 
 /** The schedule's target that the finding speaks of. */

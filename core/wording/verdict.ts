@@ -1,14 +1,11 @@
-import type {
-  AlignedLeg,
-  Alignment,
-  AnalysisDocument,
-  HeatWork,
-  Remedy,
-} from '../model/document.ts';
+import type { Alignment, AnalysisDocument, HeatWork, Remedy } from '../model/document.ts';
+import { departuresLine } from './departures.ts';
 import type { FindingWords } from './findings.ts';
+import { showsFiring } from './firing.ts';
 import { speaksOf, type FindingGroup } from './findings/index.ts';
 import { large, line, lineOf, type Line } from './line.ts';
 import {
+  coneAtLeast,
   conePlace,
   coneName,
   coneRangeAbout,
@@ -18,7 +15,6 @@ import {
   type Speech,
 } from './speech.ts';
 import { positionOfCone } from '../model/cone.ts';
-import { seconds } from '../units.ts';
 import { remedyPhrase } from './remedies.ts';
 
 /** The parts of the sheet that a sentence can point to. */
@@ -59,7 +55,9 @@ const gravest = (findings: Told, ...groups: readonly FindingGroup[]): VerdictSen
 };
 
 const noHeatWork = ({ trace }: AnalysisDocument, say: Speech): Line =>
-  line`The heat-work cannot be told from this log, whose hottest reading is ${large(say.temperature(trace.peakC))}.`;
+  showsFiring(trace)
+    ? line`The heat-work cannot be told from this log, whose hottest reading is ${large(say.temperature(trace.peakC))}.`
+    : line`The log shows no firing: its hottest reading is ${large(say.temperature(trace.peakC))}.`;
 
 /** Less than this far from its cone a firing is called that cone and no more said. */
 const HARDLY_OFF = 0.15;
@@ -76,14 +74,18 @@ const rangeNote = (position: number, low: number | null, high: number | null): s
 const LONG_HOLD_MINUTES = 60;
 
 const handiest = (remedies: HeatWork['remedies']): Remedy | undefined =>
-  remedies.find(({ unit, amount }) => unit !== 'min' || amount <= LONG_HOLD_MINUTES) ?? remedies[0];
+  remedies.find(({ kind, amount }) => kind !== 'longer-hold' || amount <= LONG_HOLD_MINUTES) ??
+  remedies[0];
 
 const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
   const { heatWork } = document;
   const position = heatWork?.cone.position ?? null;
   if (!heatWork || position === null) return noHeatWork(document, say);
   const { lowPosition, highPosition, bound } = heatWork.cone;
-  const place = lineOf(bound === 'at-least' ? 'at least ' : '', large(conePlace(position)));
+  const isOpen = bound === 'at-least';
+  const place = isOpen
+    ? line`at least ${large(coneAtLeast(position))}`
+    : lineOf(large(conePlace(position)));
   const range = rangeNote(position, lowPosition, highPosition);
   const { target } = heatWork;
   if (target === null)
@@ -95,7 +97,8 @@ const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
     return line`By this log the ware got ${large(meant)} as meant${near}${range}.`;
   }
   const off = large(coneSteps(steps));
-  const side = target.verdict === 'under' ? 'short' : 'past it';
+  const short = isOpen ? 'short when the record ends' : 'short';
+  const side = target.verdict === 'under' ? short : 'past it';
   const remedy = handiest(heatWork.remedies);
   const way = remedy ? `; what would have done it: ${remedyPhrase(remedy, say)}` : '';
   return line`By this log the ware got ${place}${range} where ${meant} was meant, ${off} ${side}${way}.`;
@@ -128,13 +131,15 @@ const scheduleSentence = (
   document: AnalysisDocument,
   findings: Told,
   say: Speech,
-): VerdictSentence => {
+): VerdictSentence | null => {
   const finding = gravest(findings, 'schedule');
   if (finding) return finding;
   const { alignment } = document;
+  // A log without a firing has no peak to speak of.
+  if (!showsFiring(document.trace)) return null;
   if (alignment === null) return section(withoutSchedule(document, say), 'curve');
   const said =
-    alignment.confidence < TRUSTED ? doubtfulLine(alignment) : departuresLine(alignment, say);
+    alignment.confidence < TRUSTED ? doubtfulLine(alignment) : departuresLine(document, say);
   return section(said, 'legs');
 };
 
@@ -143,54 +148,6 @@ const TRUSTED = 0.5;
 
 const doubtfulLine = ({ confidence }: Alignment): Line =>
   line`The schedule hardly fits this log (certainty ${large(percent(confidence))}): another programme may have run.`;
-
-const legsCounted = (legs: number): string => (legs === 1 ? 'one leg' : `${legs} legs`);
-
-/** A leg that took this much more or less of its time, in share and in time, is no small matter. */
-const LARGE_SHARE = 0.2;
-const LARGE_SECONDS = 600;
-
-const excessSeconds = ({ planned, actual }: AlignedLeg): number =>
-  actual === null || planned.rateCPerHour === null
-    ? 0
-    : actual.endSeconds - actual.startSeconds - (planned.endSeconds - planned.startSeconds);
-
-const isLarge = (leg: AlignedLeg): boolean => {
-  const planned = leg.planned.endSeconds - leg.planned.startSeconds;
-  const excess = Math.abs(excessSeconds(leg));
-  return excess > LARGE_SECONDS && excess > LARGE_SHARE * planned;
-};
-
-const LEG_KINDS = { ramp: 'climb to', hold: 'hold at', cooling: 'fall to' } as const;
-
-/** The leg that departed most, where that is no small matter. */
-const largestLine = (departing: readonly AlignedLeg[], say: Speech): Line | null => {
-  const [largest] = departing
-    .filter(isLarge)
-    .sort((a, b) => Math.abs(excessSeconds(b)) - Math.abs(excessSeconds(a)));
-  if (largest === undefined) return null;
-  const excess = excessSeconds(largest);
-  const leg = `${LEG_KINDS[largest.kind]} ${say.temperature(largest.planned.endC)}`;
-  const by = large(duration(seconds(Math.abs(excess))));
-  return line`The ${leg} took ${by} ${excess > 0 ? 'longer' : 'less'} than planned.`;
-};
-
-/** How the legs went where no finding speaks of them. */
-const departuresLine = ({ legs }: Alignment, say: Speech): Line => {
-  const departing = legs.filter(({ verdict }) => verdict !== 'as-planned');
-  const undone = departing.filter(
-    ({ verdict }) => verdict === 'missing' || verdict === 'not-reached',
-  );
-  if (departing.length === 0) {
-    return line`The kiln kept to the schedule from start to finish: the record shows ${large('no departure')}.`;
-  }
-  if (undone.length > 0) {
-    return line`The kiln did not run the schedule to its end: ${large(legsCounted(undone.length))} of ${String(legs.length)} never ran or never got to the target.`;
-  }
-  const largest = largestLine(departing, say);
-  if (largest !== null) return largest;
-  return line`The kiln kept to the schedule but for small departures in ${large(legsCounted(departing.length))}.`;
-};
 
 /** Whether the record shows nothing that asks for action or watching. */
 export const wentAsPlanned = ({ alignment, heatWork, findings, load }: AnalysisDocument): boolean =>

@@ -2,8 +2,15 @@ import { celsiusDelta } from '../../units.ts';
 import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from '../cautions.ts';
 import { large, line, lineOf, type Line } from '../line.ts';
 import { remedySentence } from '../remedies.ts';
-import { coneName, conePlace, percent } from '../speech.ts';
-import { conesOf, sentence, type Alternative, type FindingWording, type Topic } from '../topic.ts';
+import { coneAtLeast, coneName, conePlace, duration, percent } from '../speech.ts';
+import {
+  conesOf,
+  legOf,
+  sentence,
+  type Alternative,
+  type FindingWording,
+  type Topic,
+} from '../topic.ts';
 
 /**
  * How far cones 06 and 6 lie apart: 998 and 1222 °C at 60 °C/h on the published end-point chart for
@@ -12,8 +19,11 @@ import { conesOf, sentence, type Alternative, type FindingWording, type Topic } 
 const LEADING_ZERO_COSTS = celsiusDelta(1222 - 998);
 
 const gotPlace = ({ document }: Topic): Line => {
-  const position = document.heatWork?.cone.position ?? null;
-  return position === null ? lineOf('less than any cone') : lineOf(large(conePlace(position)));
+  const { position = null, bound = 'both-ways' } = document.heatWork?.cone ?? {};
+  if (position === null) return lineOf('less than any cone');
+  return bound === 'at-least'
+    ? line`at least ${large(coneAtLeast(position))}`
+    : lineOf(large(conePlace(position)));
 };
 
 const meantCone = ({ document }: Topic): string => {
@@ -29,6 +39,17 @@ const doseSentence = ({ document }: Topic): string => {
       ? `${percent(target.dose)} of the dose`
       : `${target.dose.toFixed(1)} times the dose`;
   return ` By this record ${coneName(target.cone)} got ${margin} that brings it down.`;
+};
+
+/** Where the hold at the top ran long, that is the likely reason and stands before all others. */
+const longHold = (topic: Topic): string | null => {
+  const { heldMinutes, plannedMinutes } = topic.finding.figures;
+  if (heldMinutes === undefined || plannedMinutes === undefined) return null;
+  const [held, planned] = [duration(heldMinutes * 60), duration(plannedMinutes * 60)];
+  return (
+    `The likely reason is ${legOf(topic, 'hold')}: it lasted ${held} where ${planned} was planned, ` +
+    `and a hold near the peak goes on adding heat-work although the reading rises no further.${doseSentence(topic)}`
+  );
 };
 
 const CONES_SETTLE_IT = 'witness cones that stood beside the ware settle it';
@@ -60,16 +81,20 @@ export const HEAT_WORK_WORDINGS = {
     title: (topic) =>
       line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'overCones', 'some way')} too much.`,
     why: (topic) =>
+      longHold(topic) ??
       'A slow approach and a hold near the peak go on adding heat-work although the reading rises ' +
-      `no further.${doseSentence(topic)}`,
+        `no further.${doseSentence(topic)}`,
     couldBe: () => [ANOTHER_CONE_MEANT],
     alternative: {
       cause: 'The ware got more heat-work than was meant',
       tell: `${CONES_SETTLE_IT}: they would be flat`,
     },
     remedy: (topic) =>
-      remedySentence(topic.document.heatWork, topic.say) ??
-      'Shorten the hold first, then lower the peak, and put cones in to see what it did.',
+      (longHold(topic) === null
+        ? ''
+        : 'Check the hold in the programme, and whether hours and minutes were mixed up. ') +
+      (remedySentence(topic.document.heatWork, topic.say) ??
+        'Shorten the hold first, then lower the peak, and put cones in to see what it did.'),
     caution: () => STUCK_WARE_CAUTION,
   },
 

@@ -4,7 +4,7 @@ import {
   atItsTime,
   countOf,
   differenceOf,
-  minutesOf,
+  inPieces,
   temperatureOf,
   type FindingWording,
   type Topic,
@@ -13,8 +13,7 @@ import {
 export const LOG_WORDINGS = {
   'log-gap': {
     name: 'a gap in the log',
-    title: (topic) =>
-      line`The log is silent for ${minutesOf(topic, 'gapMinutes', 'some time')}${atItsTime(topic)}.`,
+    title: (topic) => line`The log is silent for ${inPieces(topic, 'gapMinutes', 'gaps')}.`,
     why: () =>
       'What the kiln did there cannot be told. Where heat-work is concerned the gap is bridged in a ' +
       'straight line, and the range is widened for it.',

@@ -1,6 +1,7 @@
 import { celsiusDelta } from '../../units.ts';
 import { ELECTRICAL_CAUTION, HOTTER_CAUTION } from '../cautions.ts';
 import { line, type Line } from '../line.ts';
+import { SLOW_WORDS, slowTitle, slownessOf } from './slow-climb.ts';
 import {
   atItsTime,
   differenceOf,
@@ -16,35 +17,17 @@ import {
 /** From how hot a last climb counts for the cone: heat-work is negligible far below the peak. */
 const lastStretch = ({ say }: Topic) => say.difference(celsiusDelta(100));
 
-/** Whether a climb fell in between, as it does without power. */
-const hasFallen = ({ finding }: Topic): boolean => (finding.figures['fallenMinutes'] ?? 0) > 0;
-
 export const SCHEDULE_WORDINGS = {
   'ramp-slow': {
     name: 'a climb slower than planned',
-    title: (topic) =>
-      line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'less')} where ${rateOf(topic, 'plannedCPerHour', 'more')} was planned, and took ${minutesOf(topic, 'lateMinutes', 'some time')} longer than it should.`,
-    why: (topic) =>
-      hasFallen(topic)
-        ? `For ${minutesOf(topic, 'fallenMinutes', 'a while').text} of this climb the kiln fell and made up for it again: heat was missing altogether, which is no slowness of the elements.`
-        : 'The reading fell behind the plan and stayed behind. A kiln that cannot keep up is short of ' +
-          'power for what was asked of it: the log shows that it was slow, not by itself why.',
-    couldBe: () => [
-      {
-        cause: 'The schedule asks more than this kiln can do at that temperature',
-        tell: 'it never kept this rate, also when the elements were new',
-      },
-    ],
+    title: (topic) => slowTitle(topic),
+    why: (topic) => SLOW_WORDS[slownessOf(topic)].why,
+    couldBe: (topic) => SLOW_WORDS[slownessOf(topic)].couldBe,
     alternative: {
       cause: 'The kiln could not keep the planned rate',
       tell: 'the curve falls behind the plan while the controller calls for full power',
     },
-    remedy: (topic) =>
-      hasFallen(topic)
-        ? 'Find out what took the heat away: the supply, a breaker, a door switch, somebody’s hand. ' +
-          'The elements are suspect only if the kiln was slow before and after as well.'
-        : 'Plan this climb at the rate the kiln did make, or lighten the load. If it kept up a few ' +
-          'firings ago, have the elements’ resistance and the supply voltage measured before the next load.',
+    remedy: (topic) => SLOW_WORDS[slownessOf(topic)].remedy,
     caution: () => ELECTRICAL_CAUTION,
   },
 

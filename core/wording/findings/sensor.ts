@@ -2,9 +2,9 @@ import { celsius } from '../../units.ts';
 import { COUPLE_CAUTION } from '../cautions.ts';
 import { line } from '../line.ts';
 import {
-  atItsTime,
   countOf,
   differenceOf,
+  inPieces,
   minutesOf,
   temperatureOf,
   type FindingWording,
@@ -17,7 +17,7 @@ export const SENSOR_WORDINGS = {
   'sensor-open': {
     name: 'a thermocouple without a reading',
     title: (topic) =>
-      line`The thermocouple gave no reading for ${minutesOf(topic, 'openMinutes', 'a while')}${atItsTime(topic)}.`,
+      line`The thermocouple gave no reading for ${inPieces(topic, 'openMinutes', 'times')}.`,
     why: () =>
       'Rows were written, but without a usable temperature: the circuit was open. Often it opens ' +
       'only when hot, as a break in the wire pulls apart, and so the next firing may lose it for good.',

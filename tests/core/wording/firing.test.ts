@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { firingWords, startText } from '../../../core/wording/firing.ts';
+import { firingWords, showsFiring, startText } from '../../../core/wording/firing.ts';
+import { celsius } from '../../../core/units.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
@@ -15,6 +16,17 @@ describe('the head of a firing', () => {
         'cone 6 meant',
       ],
     });
+  });
+
+  it('says where there was none: a log below 100 °C (chosen) shows no firing', () => {
+    const document = exampleDocument('no-schedule');
+    const at = (peakC: number) => ({
+      ...document,
+      trace: { ...document.trace, peakC: celsius(peakC) },
+    });
+    expect(showsFiring(at(99).trace)).toBe(false);
+    expect(showsFiring(at(101).trace)).toBe(true);
+    expect(firingWords(at(20), speechIn('F')).facts).toContain('no firing: 68 °F at most');
   });
 
   it('leaves out what is not known', () => {

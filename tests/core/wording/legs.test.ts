@@ -53,6 +53,25 @@ describe('the legs', () => {
     expect(rows[4]).toMatchObject({ verdict: 'never ran', actual: null });
   });
 
+  it('say of a leg that the record could not show why it cannot be told', () => {
+    const unseen = (indices: number[], change: Partial<typeof troubled.trace>) => {
+      const legs = troubled.alignment!.legs.map((leg, index) =>
+        indices.includes(index) ? { ...leg, actual: null, verdict: 'missing' as const } : leg,
+      );
+      const trace = { ...troubled.trace, ...change };
+      return legsWords({ ...troubled, trace, alignment: { ...troubled.alignment!, legs } }, say)
+        .rows;
+    };
+    expect(unseen([0, 1], { startSeconds: null })[0]).toMatchObject({
+      verdict: 'cannot be told: the log begins hot',
+      departs: false,
+    });
+    expect(unseen([0, 1], {})[0]).toMatchObject({ verdict: 'never ran', departs: true });
+    expect(unseen([4, 5], { offSeconds: null })[4]?.verdict).toBe(
+      'cannot be told: the log ends before',
+    );
+  });
+
   it('are named by how they were to run', () => {
     const [ramp] = troubled.alignment!.legs;
     const [segment, ...others] = troubled.schedule!.segments;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { celsius } from '../../../core/units.ts';
 import { loadWords } from '../../../core/wording/load.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
@@ -22,6 +23,27 @@ describe('whether the load can be saved', () => {
     const words = loadWords({ ...troubled, load: { state: 'beyond', refireTo: null } });
     expect(words.answer).toContain('cannot be taken back');
     expect(words.caution).toContain('eye protection');
+  });
+
+  it('is as careful as the range: half a cone is the usual tolerance (common practice)', () => {
+    const beyond = (position: number, range: number) => {
+      const cone = { ...troubled.heatWork!.cone, position };
+      const ends = { lowPosition: position - range, highPosition: position + range };
+      const heatWork = { ...troubled.heatWork!, cone: { ...cone, ...ends } };
+      return loadWords({ ...troubled, heatWork, load: { state: 'beyond', refireTo: null } }).answer;
+    };
+    expect(beyond(6.51, 0.4)).toContain('probably went a little past its cone');
+    expect(beyond(6.51, 0.4)).not.toContain('cannot be taken back');
+    expect(beyond(6.95, 0.4)).toContain('cannot be taken back');
+    const short = { ...troubled.heatWork!.cone, position: 5.4, highPosition: 5.7 };
+    const heatWork = { ...troubled.heatWork!, cone: short };
+    expect(loadWords({ ...troubled, heatWork }).answer).toContain('probably a little short');
+  });
+
+  it('cannot be told of a log without a firing', () => {
+    const none = { ...exampleDocument('no-schedule'), heatWork: null };
+    const trace = { ...none.trace, peakC: celsius(20) };
+    expect(loadWords({ ...none, trace }).answer).toContain('because it shows no firing');
   });
 
   it.each([

@@ -36,6 +36,18 @@ describe('a remedy', () => {
     );
   });
 
+  it.each([
+    ['shorter-hold', 'min', 16, 0, null, 'about 16 min less at the peak'],
+    ['shorter-hold', 'min', 16, 0, 40, '16 min less at the peak (up to 40 min)'],
+    [
+      ...(['slower-last-ramp', 'C/h', 50, 10, null] as const),
+      'the last climb at 90 °F/h (no rate within reason is certain to do it)',
+    ],
+  ] as const)('%s %s %d from %d to %s names no end that says nothing', (...row) => {
+    const [kind, unit, amount, lowAmount, highAmount, said] = row;
+    expect(remedyPhrase({ kind, unit, amount, lowAmount, highAmount }, say)).toBe(said);
+  });
+
   it('joins all ways into one sentence, or says none', () => {
     const said = remedySentence(exampleDocument('troubled-firing').heatWork, say);
     expect(said).toMatch(/58 min more.*; or a peak 34 °F higher.*let cones prove it\.$/);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { coneAtLeast } from '../../../core/wording/speech.ts';
 import { CONES, positionOfCone } from '../../../core/model/cone.ts';
 import { celsius, celsiusDelta, celsiusPerHour } from '../../../core/units.ts';
 import {
@@ -177,5 +178,16 @@ describe('temperatures', () => {
         expect(Math.abs(number - Math.abs(value) * 1.8)).toBeLessThanOrEqual(0.5);
       }),
     );
+  });
+});
+
+describe('a lower bound on the cone scale', () => {
+  it.each([
+    [6, 'cone 6'],
+    [6.5, 'cone 6'],
+    [6.9, 'cone 7'],
+    [-40, 'below cone 022'],
+  ])('at %d is %s', (position, said) => {
+    expect(coneAtLeast(position)).toBe(said);
   });
 });

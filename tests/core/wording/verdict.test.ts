@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { seconds } from '../../../core/units.ts';
+import { celsius, seconds } from '../../../core/units.ts';
 import type { AnalysisDocument } from '../../../core/model/document.ts';
 import { EXAMPLE_DOCUMENTS, exampleDocument } from '../../fixtures/documents/load.ts';
 import { wentAsPlanned } from '../../../core/wording/verdict.ts';
@@ -86,6 +86,37 @@ describe('a firing that went as planned', () => {
   });
 });
 
+describe('what the record does not show', () => {
+  it('is no firing where the kiln stayed at rest', () => {
+    const document = { ...exampleDocument('no-schedule'), heatWork: null };
+    const trace = { ...document.trace, peakC: celsius(20) };
+    const said = textOf({ ...document, trace });
+    expect(said).toMatch(/^The log shows no firing: its hottest reading is 20 °C\./);
+    expect(said).not.toContain('peaks at');
+  });
+
+  it('makes a position a lower bound, in words that are one', () => {
+    const troubled = exampleDocument('troubled-firing');
+    const heatWork = troubled.heatWork!;
+    const cone = { ...heatWork.cone, position: 5.25, bound: 'at-least' as const };
+    const said = textOf({ ...troubled, heatWork: { ...heatWork, cone } });
+    expect(said).toContain('got at least cone 5 ');
+    expect(said).toContain('short when the record ends');
+  });
+
+  it('advises the shorter hold, however much shorter', () => {
+    const troubled = exampleDocument('troubled-firing');
+    const remedy = (kind: 'shorter-hold' | 'lower-peak', unit: 'min' | 'C', amount: number) =>
+      ({ ...{ kind, unit, amount }, lowAmount: amount / 2, highAmount: 2 * amount }) as const;
+    const heatWork = {
+      ...troubled.heatWork!,
+      target: { ...troubled.heatWork!.target!, verdict: 'over' as const },
+      remedies: [remedy('shorter-hold', 'min', 84), remedy('lower-peak', 'C', 29)],
+    };
+    expect(textOf({ ...troubled, heatWork })).toContain('1 h 24 min less at the peak');
+  });
+});
+
 describe('a firing with trouble', () => {
   it('is told in order: heat-work, schedule, couple, with what would have done it', () => {
     const verdict = verdictOf(exampleDocument('troubled-firing'));
@@ -113,7 +144,9 @@ describe('a firing with trouble', () => {
         : leg,
     );
     const said = verdictOf({ ...good, alignment: { ...good.alignment!, legs } });
-    expect(said[1]?.text).toMatch(/^The hold at \d+ °C took 1 h 1\d min longer than planned\.$/);
+    expect(said[1]?.text).toMatch(
+      /^The hold at \d+ °C took 1 h 1\d min longer than the \d+ min planned\.$/,
+    );
   });
 
   it('names the cone from the wrong end before all else', () => {

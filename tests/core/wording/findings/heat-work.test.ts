@@ -34,6 +34,29 @@ describe('the wordings of heat-work', () => {
     expect(HEAT_WORK_WORDINGS.overfired.why(about)).toContain('2.6 times the dose');
   });
 
+  it('name a hold at the top that ran long as the likely reason', () => {
+    const about = topic('overfired', {
+      ...{ overCones: 2.2, segment: 2, plannedMinutes: 15, heldMinutes: 90 },
+    });
+    const { why, remedy } = HEAT_WORK_WORDINGS.overfired;
+    expect(why(about)).toMatch(
+      /^The likely reason is the hold at 1188 °C: it lasted 1 h 30 min where 15 min was planned/,
+    );
+    expect(remedy(about)).toMatch(/^Check the hold in the programme.* hours and minutes/);
+    expect(why(topic('overfired', { overCones: 2.2 }))).not.toContain('likely reason');
+  });
+
+  it('say of a lower bound that it is one', () => {
+    const about = topic('overfired', { overCones: 1 });
+    about.document.heatWork!.cone = {
+      ...about.document.heatWork!.cone,
+      ...{ position: 6.5, bound: 'at-least' as const },
+    };
+    expect(HEAT_WORK_WORDINGS.overfired.title(about).text).toContain(
+      'comes to at least cone 6 where',
+    );
+  });
+
   it('know how far cone 06 and cone 6 lie apart on the published chart', () => {
     // Self-supporting cones at 60 °C/h: 998 and 1222 °C (published end-point chart).
     const wording = HEAT_WORK_WORDINGS['wrong-end-cone'];

@@ -11,6 +11,19 @@ describe('the wordings of the log', () => {
     expect(LOG_WORDINGS['clock-jump'].title(topic('clock-jump', figures)).text).toContain(said);
   });
 
+  it.each([
+    [
+      { gapMinutes: 48, longestMinutes: 48, gaps: 1 },
+      'silent for 48 min, 9 h 00 min into the log.',
+    ],
+    [
+      { gapMinutes: 109, longestMinutes: 4, gaps: 30 },
+      'silent for 1 h 49 min in 30 pieces, the longest 4 min, the first 9 h 00 min into the log.',
+    ],
+  ])('tell one pause from many: %o', (figures, said) => {
+    expect(LOG_WORDINGS['log-gap'].title(topic('log-gap', figures)).text).toContain(said);
+  });
+
   it('tell readings far apart from readings roughly rounded', () => {
     const about = topic('log-coarse', { intervalMinutes: 10, stepDeltaC: 1 });
     about.finding.thresholds['stepDeltaC'] = 5;

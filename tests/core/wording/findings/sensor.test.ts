@@ -9,6 +9,13 @@ describe('the wordings of the couple', () => {
     ).toBe('The thermocouple gave no reading for 12 min, 9 h 00 min into the log.');
   });
 
+  it('say of many stretches their sum, how many and the longest', () => {
+    const figures = { openMinutes: 108, longestMinutes: 2, times: 54 };
+    expect(SENSOR_WORDINGS['sensor-open'].title(topic('sensor-open', figures)).text).toBe(
+      'The thermocouple gave no reading for 1 h 48 min in 54 pieces, the longest 2 min, the first 9 h 00 min into the log.',
+    );
+  });
+
   it('give the worked example of a wrong type as computed from the reference functions', () => {
     // Type S wire at 1222 °C read as type K with a cold junction at 25 °C shows 321 °C
     // (reference/trade.md, computed from the ITS-90 functions).

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../../core/model/finding.ts';
+import { SLOW_WORDS, slowTitle, slownessOf } from '../../../../core/wording/findings/slow-climb.ts';
+import { topic } from '../builders.ts';
+
+const RATES = { segment: 2, plannedCPerHour: 60, achievedCPerHour: 44, lateMinutes: 67 };
+
+const about = (figures: Finding['figures'], instead: Finding['instead'] = []) => {
+  const plain = topic('ramp-slow', { ...RATES, ...figures });
+  return { ...plain, finding: { ...plain.finding, instead } };
+};
+
+describe('a late climb', () => {
+  it.each([
+    [about({}), 'slow'],
+    [about({ fallenMinutes: 65, otherwiseCPerHour: 60 }, ['power-interrupted']), 'fell'],
+    [about({ fallenMinutes: 30, otherwiseCPerHour: 50 }, ['elements-weak']), 'fell-and-slow'],
+    [about({ nextCPerHour: 45 }), 'at-next-rate'],
+  ] as const)('is told for what it looks like', (slow, slowness) => {
+    expect(slownessOf(slow)).toBe(slowness);
+  });
+
+  it('that fell back is told by the fall, without blaming the elements', () => {
+    expect(slowTitle(about({ fallenMinutes: 65, otherwiseCPerHour: 60 })).text).toBe(
+      'On the climb to 1188 °C the reading fell and 1 h 05 min went by until it was back; apart from that the kiln made 60 °C/h where 60 °C/h was planned.',
+    );
+    expect(SLOW_WORDS.fell.why).toContain('the power was gone for a while');
+    expect(SLOW_WORDS.fell.remedy).not.toContain('resistance');
+    expect(SLOW_WORDS['fell-and-slow'].remedy).toContain('resistance');
+  });
+
+  it('at the next segment’s rate sends the reader to the entries first', () => {
+    expect(slowTitle(about({ nextCPerHour: 45 })).text).toContain(
+      'made 44 °C/h, about as the next segment was to, where 60 °C/h was planned',
+    );
+    expect(SLOW_WORDS['at-next-rate'].remedy).toMatch(/^Compare the entries/);
+    expect(SLOW_WORDS['at-next-rate'].remedy).not.toContain('resistance');
+  });
+});
