@@ -36,6 +36,7 @@ const refuseWithoutTime = (sample: TableSample): never => {
     'no-time',
     `no column of times was found${columns}; name the time column, or give the seconds between ` +
       'readings if they came at a steady interval',
+    sample.line,
   );
 };
 

@@ -42,6 +42,7 @@ const refuseWithoutTemperature = (sample: TableSample): never => {
   throw new Refusal(
     'no-temperature',
     `no column of measured temperatures was found${among}; name the column that holds them`,
+    sample.line,
   );
 };
 

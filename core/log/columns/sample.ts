@@ -6,6 +6,8 @@ import { profileColumns, type ColumnProfile } from './profile.ts';
 /** Sampled rows of a table of any shape, and what stands around it. */
 export interface TableSample {
   readonly names: readonly string[];
+  /** The line of the names, or else of the first row: to blame where a column is missing. */
+  readonly line: number | null;
   /** Whether the names come from the file. */
   readonly isNamed: boolean;
   /** Other words that stand for a column: the single cells of a header of several lines. */

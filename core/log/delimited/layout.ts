@@ -87,6 +87,7 @@ export const layOut = (
     ...naming,
     units: headerUnits(naming.names, naming.unitsRow),
     rows: survey.rows.filter((row) => row >= place.firstRow).map((row) => survey.lines[row]!.cells),
+    line: lines.head[top ?? place.firstRow]!.line,
     decimalMark: mark,
     preamble,
   });

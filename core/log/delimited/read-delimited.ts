@@ -81,7 +81,11 @@ export const readDelimited = (
   const marks = dropMarks(read.columns, plan, layout.survey.dialect, linesOf);
   accountForAside(read.aside, marks, account);
   if (read.columns.length === 0) {
-    throw new Refusal('header-only', 'there are names of columns but no rows of readings', null);
+    throw new Refusal(
+      'header-only',
+      'there are names of columns but no rows of readings',
+      layout.headerLine,
+    );
   }
   return {
     ...read,

@@ -48,6 +48,7 @@ const sampleOf = (
   );
   return makeSample({
     names: table.names,
+    line: null,
     isNamed: table.isNamed,
     aliases: table.names.map((name) => [name.slice(name.lastIndexOf('.') + 1)]),
     units: headerUnits(table.names, null),

@@ -29,6 +29,7 @@ export const sampleOf = (
   const shown = isNamed ? names : Array.from({ length: names }, (_, i) => `column ${i + 1}`);
   return makeSample({
     names: shown,
+    line: 7,
     isNamed,
     aliases: [],
     units: headerUnits(shown, more.unitsRow ?? null),

@@ -48,7 +48,7 @@ describe('placing the time', () => {
       expect.objectContaining({ code: 'bad-option' }),
     );
     expect(() => placeTime(words, {}, new Account())).toThrow(
-      expect.objectContaining({ code: 'no-time' }),
+      expect.objectContaining({ code: 'no-time', line: 7 }),
     );
   });
 });

@@ -77,6 +77,6 @@ describe('a plan of the columns', () => {
       ['Time', 'Humidity %'],
       climb((_, row) => [50 + (row % 3)]),
     );
-    expect(() => plan(damp)).toThrow(expect.objectContaining({ code: 'no-temperature' }));
+    expect(() => plan(damp)).toThrow(expect.objectContaining({ code: 'no-temperature', line: 7 }));
   });
 });

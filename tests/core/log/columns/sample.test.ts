@@ -4,6 +4,7 @@ import { EMPTY_PREAMBLE } from '../../../../core/log/text/preamble.ts';
 
 const sample = makeSample({
   names: ['Time', 'Kiln Top', '__proto__'],
+  line: 1,
   isNamed: true,
   aliases: [['Time'], ['Kiln', 'Top'], []],
   units: [null, null, null],
