@@ -21,7 +21,10 @@ registerPageScheme();
 
 let preferences: Preferences = DEFAULT_PREFERENCES;
 const files = handedFiles();
-const window = theWindow(files, () => process.stdout.write(`${SHOWN}\n`));
+const window = theWindow(files, () => {
+  // Whoever started the program may have gone, and with them the reader of its output.
+  process.stdout.on('error', () => undefined).write(`${SHOWN}\n`);
+});
 
 const apply = (changed: Preferences): void => {
   preferences = changed;
