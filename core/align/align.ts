@@ -16,7 +16,7 @@ import { confidenceOf } from './confidence.ts';
 import { gridOf } from './grid.ts';
 import { layLegs } from './lay.ts';
 import { refineLaying, type RefinedLaying } from './refine.ts';
-import { setpointClock } from './setpoint.ts';
+import { readSetpoint, setpointClock } from './setpoint.ts';
 import { verdictOf } from './verdicts.ts';
 
 /** Time by time, where the plan is laid; full power takes as long as the firing shows it took. */
@@ -103,9 +103,11 @@ export const align = (trace: Trace, schedule: Schedule): Alignment => {
   const provisional = startOfPlan(trace);
   const searched = intendedLegs(schedule, provisional);
   const grid = gridOf(trace, searched);
-  const clock = setpointClock(trace, searched) ?? plannedClock(searched);
+  const setpoint = readSetpoint(trace);
+  const clock =
+    setpoint === null ? plannedClock(searched) : setpointClock(trace, setpoint, searched);
   const { laying, tables } = layLegs(grid, searched, clock);
-  const refined = refineLaying(trace, grid, laying, searched);
+  const refined = refineLaying(trace, grid, laying, searched, setpoint?.corners ?? null);
   const { start, legs } = planFor(schedule, trace, searched, provisional, refined);
   const aligned = alignedLegs(trace, legs, refined.legs);
   if (refined.cooling !== null) aligned.push(coolingLeg(start, legs.at(-1), refined.cooling));

@@ -1,7 +1,8 @@
+import { mean } from '../numeric/statistics.ts';
 import type { Trace } from '../model/trace.ts';
 import type { IntendedLeg, IntendedStart } from '../schedule/intended-curve.ts';
 import type { Course } from '../trace/course.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { celsius, seconds } from '../units.ts';
 
 /** Where a kiln is taken to have started when the log begins hot and does not show it (chosen). */
@@ -23,8 +24,7 @@ export const startOfPlan = (trace: Trace): IntendedStart => {
 const restBefore = (trace: Trace, startSeconds: number): number => {
   const to = Math.max(1, lowerBound(trace.atSeconds, startSeconds + 1e-6));
   const from = Math.min(to - 1, lowerBound(trace.atSeconds, startSeconds - REST_SECONDS));
-  const rest = trace.celsius.subarray(from, to);
-  return rest.reduce((sum, value) => sum + value, 0) / rest.length;
+  return mean(trace.celsius.subarray(from, to));
 };
 
 /**

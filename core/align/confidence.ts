@@ -1,3 +1,4 @@
+import { mean } from '../numeric/statistics.ts';
 import type { Grid } from './grid.ts';
 import type { Laying, LayingTables } from './lay.ts';
 
@@ -41,6 +42,5 @@ export const confidenceOf = (
 ): number => {
   const known = certainties.filter((certainty) => certainty !== null);
   if (known.length === 0) return 0;
-  const certainty = known.reduce((sum, value) => sum + value, 0) / known.length;
-  return Math.min(1, Math.max(0, agreement(grid, tables, laying) * certainty));
+  return Math.min(1, Math.max(0, agreement(grid, tables, laying) * mean(known)));
 };

@@ -1,7 +1,7 @@
 import type { Trace } from '../model/trace.ts';
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import { StretchFits } from '../trace/fits.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { averaged, type ThinCurve } from '../trace/thin.ts';
 
 /** The search lays legs on at most this many averaged points (chosen: 2–4 minutes of a firing). */
@@ -26,6 +26,8 @@ export interface Grid {
   readonly fits: StretchFits;
   /** The spread of a point about a leg's own shape. */
   readonly rippleC: number;
+  /** The mean distance between two points. */
+  readonly spacingSeconds: number;
   /** What one point counts for: points close together carry correlated ripple. */
   readonly pointWeight: number;
   /** kinks[i]: how sharply the course bends at the points before i, summed as squared deviations. */
@@ -120,6 +122,7 @@ export const gridOf = (trace: Trace, legs: readonly IntendedLeg[]): Grid => {
     celsius: thin.celsius,
     fits: new StretchFits(thin.atSeconds, thin.celsius),
     rippleC: Math.hypot(RIPPLE_C, averagedNoise),
+    spacingSeconds: spacing,
     pointWeight: Math.min(1, spacing / WEIGHT_SECONDS),
     kinks: summedKinks(thin.celsius, averagedNoise),
     start: Math.min(count - 1, lowerBound(thin.atSeconds, startSeconds)),

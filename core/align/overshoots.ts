@@ -1,6 +1,6 @@
 import type { AlignedLeg, Overshoot } from '../model/document.ts';
 import type { Trace } from '../model/trace.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { celsiusDelta, seconds } from '../units.ts';
 
 /** Less than this over a target is a controller's ordinary settling (chosen). */

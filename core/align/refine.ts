@@ -1,16 +1,17 @@
 import type { Trace } from '../model/trace.ts';
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import type { Seconds } from '../units.ts';
-import { setpointCorners, snapToSetpoint } from './setpoint.ts';
+import { snapToSetpoint } from './setpoint.ts';
 import { courseBetween, type Course } from '../trace/course.ts';
 import { locateKnee, type KneeSearch } from '../trace/knee.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import type { Grid } from './grid.ts';
 import type { Laying } from './lay.ts';
 
 /** A knee is looked for this many grid points on either side of where the search put it. */
 const REACH_POINTS = 1.5;
 const SHORTEST_REACH_SECONDS = 480;
+
 export interface RefinedLaying {
   /** In the order of the intended legs; null where a leg never happened. */
   readonly legs: readonly (Course | null)[];
@@ -92,6 +93,14 @@ const passedAt = (trace: Trace, arrival: Arrival, endSeconds: number): number | 
   return trace.atSeconds[i]!;
 };
 
+/** The moment within a search at which one leg gave way to the next. */
+const boundaryMoment = (trace: Trace, arrival: Arrival | null, search: KneeSearch): number => {
+  const crossing = arrival?.isLimited === true ? crossingOf(trace, arrival, search) : null;
+  const moment = crossing ?? locateKnee(trace.atSeconds, trace.celsius, search);
+  const passed = arrival === null ? null : passedAt(trace, arrival, moment);
+  return passed !== null && passed > search.leftLimitSeconds ? passed : moment;
+};
+
 /** The grid's boundaries moved to where the full samples bend. */
 const refinedMoments = (
   trace: Trace,
@@ -101,39 +110,26 @@ const refinedMoments = (
 ): Map<number, number> => {
   const arriving = arrivals(trace, grid, laying, legs);
   const points = boundaryPoints(laying);
-  const last = grid.atSeconds.length - 1;
-  const spacing = (grid.atSeconds[last]! - grid.atSeconds[0]!) / Math.max(1, last);
-  const reach = Math.max(SHORTEST_REACH_SECONDS, REACH_POINTS * spacing);
+  const reach = Math.max(SHORTEST_REACH_SECONDS, REACH_POINTS * grid.spacingSeconds);
+  const start = trace.summary.startSeconds;
   const recordEnd = trace.atSeconds[trace.atSeconds.length - 1]!;
-  const moments = new Map<number, number>();
-  points.forEach((point, k) => {
+  const momentOf = (point: number, k: number): number => {
     const at = grid.atSeconds[point]!;
-    const start = trace.summary.startSeconds;
-    if (k === 0 && start !== null && Math.abs(start - at) <= 2 * reach) {
-      moments.set(point, start);
-      return;
-    }
-    if (point === last && laying.off === null) {
-      moments.set(point, recordEnd);
-      return;
-    }
+    if (k === 0 && start !== null && Math.abs(start - at) <= 2 * reach) return start;
+    if (point === grid.atSeconds.length - 1 && laying.off === null) return recordEnd;
     const before = k === 0 ? trace.atSeconds[0]! : grid.atSeconds[points[k - 1]!]!;
     const after = k === points.length - 1 ? recordEnd : grid.atSeconds[points[k + 1]!]!;
-    const arrival = arriving.get(point);
-    const search: KneeSearch = {
+    const arrival = arriving.get(point) ?? null;
+    return boundaryMoment(trace, arrival, {
       fromSeconds: Math.max(at - reach, (before + at) / 2),
       toSeconds: Math.min(at + reach, (at + after) / 2),
       leftLimitSeconds: before,
       rightLimitSeconds: after,
       noiseC: trace.summary.noiseC,
-      ...(arrival === undefined ? {} : { levelC: arrival.levelC }),
-    };
-    const crossing = arrival?.isLimited === true ? crossingOf(trace, arrival, search) : null;
-    const moment = crossing ?? locateKnee(trace.atSeconds, trace.celsius, search);
-    const passed = arrival === undefined ? null : passedAt(trace, arrival, moment);
-    moments.set(point, passed !== null && passed > before ? passed : moment);
-  });
-  return moments;
+      ...(arrival === null ? {} : { levelC: arrival.levelC }),
+    });
+  };
+  return new Map(points.map((point, k) => [point, momentOf(point, k)]));
 };
 
 /** The boundaries at which the programme moves on: where a climb or a controlled fall begins. */
@@ -147,17 +143,21 @@ const programmePoints = (laying: Laying, legs: readonly IntendedLeg[]): Set<numb
   return new Set(points);
 };
 
-/** Takes a laying from the grid to the full samples: exact moments and temperatures of every leg. */
+/**
+ * Takes a laying from the grid to the full samples: exact moments and temperatures of every leg,
+ * held against the corners of a logged setpoint where there is one.
+ */
 export const refineLaying = (
   trace: Trace,
   grid: Grid,
   laying: Laying,
   legs: readonly IntendedLeg[],
+  setpointCorners: readonly number[] | null,
 ): RefinedLaying => {
   const { moments, disagreementSeconds } = snapToSetpoint(
     refinedMoments(trace, grid, laying, legs),
     programmePoints(laying, legs),
-    setpointCorners(trace),
+    setpointCorners,
   );
   const momentOf = (point: number) => moments.get(point) ?? grid.atSeconds[point]!;
   const recordEnd = trace.atSeconds[trace.atSeconds.length - 1]!;

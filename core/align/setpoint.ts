@@ -1,7 +1,7 @@
 import type { Trace } from '../model/trace.ts';
 import type { IntendedLeg } from '../schedule/intended-curve.ts';
 import { celsius as asCelsius, celsiusDelta, seconds, type Seconds } from '../units.ts';
-import { lowerBound, picked } from '../trace/search.ts';
+import { lowerBound, picked } from '../numeric/search.ts';
 import { findLegs } from '../trace/legs.ts';
 import { medianInterval } from '../trace/clock.ts';
 import { localSlopes } from '../trace/slopes.ts';
@@ -38,13 +38,17 @@ const cornersOf = (curve: ThinCurve): number[] => {
   return [...legs.map((leg) => leg.startSeconds), seconds(times[times.length - 1]!)];
 };
 
-/**
- * The moments at which the logged setpoint appears, changes its course and goes; null without a
- * usable setpoint.
- */
-export const setpointCorners = (trace: Trace): number[] | null => {
+/** The logged setpoint, read once for everything that is asked of it. */
+export interface Setpoint {
+  readonly curve: ThinCurve;
+  /** The moments at which it appears, changes its course and goes. */
+  readonly corners: readonly number[];
+}
+
+/** Reads the setpoint that the logger wrote; null without a usable one. */
+export const readSetpoint = (trace: Trace): Setpoint | null => {
   const curve = setpointCurve(trace);
-  return curve === null ? null : cornersOf(curve);
+  return curve === null ? null : { curve, corners: cornersOf(curve) };
 };
 
 /** The setpoint as if it were a kiln that follows to the letter. */
@@ -65,20 +69,20 @@ const NEAR_GRID_POINTS = 2;
 
 /**
  * When the programme ended each leg, by the logged setpoint: the schedule laid on the setpoint as it
- * is laid on a kiln. Null without a usable setpoint, and for legs that it does not show.
+ * is laid on a kiln. Null for legs that it does not show.
  */
-export const setpointClock = (trace: Trace, legs: readonly IntendedLeg[]): Clock | null => {
-  const curve = setpointCurve(trace);
-  if (curve === null) return null;
+export const setpointClock = (
+  trace: Trace,
+  { curve, corners }: Setpoint,
+  legs: readonly IntendedLeg[],
+): Clock => {
   const grid = gridOf(asTrace(trace, curve), legs);
   const { laying } = layLegs(grid, legs, plannedClock(legs));
-  const corners = cornersOf(curve);
-  const count = grid.atSeconds.length;
-  const spacing = (grid.atSeconds[count - 1]! - grid.atSeconds[0]!) / Math.max(1, count - 1);
+  const near = NEAR_GRID_POINTS * grid.spacingSeconds;
   return laying.legs.map((leg) => {
     if (leg === null) return null;
     const at = grid.atSeconds[leg.to]!;
-    const corner = corners.find((moment) => Math.abs(moment - at) <= NEAR_GRID_POINTS * spacing);
+    const corner = corners.find((moment) => Math.abs(moment - at) <= near);
     return { endSeconds: corner ?? at, ...SETPOINT_TRUST };
   });
 };

@@ -1,3 +1,4 @@
+import { mean } from '../numeric/statistics.ts';
 import { CONES, positionOfCone, type Cone, type ConeType } from '../model/cone.ts';
 import { IRON_FREE_END_POINTS } from '../reference/end-points-iron-free.ts';
 import { OLDER_LARGE_END_POINTS } from '../reference/end-points-older-large.ts';
@@ -143,5 +144,5 @@ export const chartScatterC = (): number => {
   const squares = coneKinetics('self-supporting')
     .filter((kinetics) => kinetics.source === 'fitted')
     .flatMap(({ residuals }) => residuals.map(({ residualC }) => residualC ** 2));
-  return Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
+  return Math.sqrt(mean(squares));
 };

@@ -1,3 +1,4 @@
+import { mean } from '../numeric/statistics.ts';
 import { ZERO_CELSIUS_IN_KELVIN } from '../units.ts';
 import { kelvinAtLnIntegral, lnClimbIntegral, type Arrhenius } from './arrhenius.ts';
 import { scaledE2 } from './exponential-integral.ts';
@@ -19,9 +20,6 @@ const MOST_ROUNDS = 50;
 const SETTLED_K = 1e-4;
 
 const kelvinOf = (cell: ChartedEndPoint): number => cell.endPointC + ZERO_CELSIUS_IN_KELVIN;
-
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const withResiduals = (kinetics: Arrhenius, cells: readonly ChartedEndPoint[]): ArrheniusFit => ({
   kinetics,

@@ -3,6 +3,7 @@
  * become a thousand pairs once, and every cone, every shift of the couple and every remedy is
  * computed on those.
  */
+import { lastAtOrBefore } from '../numeric/search.ts';
 import { SECONDS_PER_HOUR } from '../units.ts';
 import { doseRate, type Arrhenius } from './arrhenius.ts';
 
@@ -80,17 +81,6 @@ class Bins {
     };
   }
 }
-
-/** The index of the last sample at or before a moment; -1 if there is none. */
-export const lastAtOrBefore = (atSeconds: Float64Array, moment: number): number => {
-  let [low, high] = [0, atSeconds.length];
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (atSeconds[middle]! <= moment) low = middle + 1;
-    else high = middle;
-  }
-  return low - 1;
-};
 
 /** The curve's temperature at a moment: straight between samples, level beyond its ends. */
 export const temperatureAt = (curve: PiecewiseCurve, moment: number): number => {

@@ -1,5 +1,5 @@
 import type { Trace } from '../model/trace.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { SECONDS_PER_MINUTE } from '../units.ts';
 import type { Course } from './legs.ts';
 

@@ -1,6 +1,6 @@
 import type { Trace } from '../model/trace.ts';
 import { SECONDS_PER_MINUTE } from '../units.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 
 type Course = Pick<Trace, 'atSeconds' | 'smoothC'>;
 

@@ -1,5 +1,6 @@
+import { mean } from '../numeric/statistics.ts';
 import type { TraceLeg, Trace } from '../model/trace.ts';
-import { interpolate, lowerBound } from '../trace/search.ts';
+import { interpolate, lowerBound } from '../numeric/search.ts';
 import { SECONDS_PER_HOUR } from '../units.ts';
 
 /** A stretch of a firing, from the alignment or from the trace itself. */
@@ -40,7 +41,7 @@ const meanBetween = (trace: Trace, fromSeconds: number, toSeconds: number): numb
   const to = Math.max(lowerBound(trace.atSeconds, toSeconds + 1e-6), from + 1);
   const values = trace.smoothC.subarray(from, to);
   if (values.length === 0) return interpolate(trace.atSeconds, trace.smoothC, fromSeconds);
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+  return mean(values);
 };
 
 const topSample = (trace: Trace): number => {

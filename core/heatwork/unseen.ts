@@ -1,6 +1,6 @@
 import { doseOfSegment, type Arrhenius } from '../cones/arrhenius.ts';
 import type { Trace } from '../model/trace.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { SECONDS_PER_HOUR } from '../units.ts';
 import { marginOf } from './margins.ts';
 import type { TopOfFiring } from './top-of-firing.ts';

@@ -1,6 +1,6 @@
 import type { Band } from '../model/document.ts';
 import type { Trace } from '../model/trace.ts';
-import { interpolate, lowerBound } from '../trace/search.ts';
+import { interpolate, lowerBound } from '../numeric/search.ts';
 import {
   celsius,
   celsiusPerHour,

@@ -1,7 +1,7 @@
 import type { AlignedLeg, Elements } from '../model/document.ts';
 import type { Trace } from '../model/trace.ts';
 import { courseBetween } from '../trace/course.ts';
-import { lowerBound } from '../trace/search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import type { CelsiusPerHour } from '../units.ts';
 
 /** A kiln that climbs slower than this share of its plan is giving all it has (chosen). */

@@ -1,6 +1,6 @@
 import type { Repair } from '../model/trace.ts';
 import { seconds } from '../units.ts';
-import { median, spreadIndices } from './statistics.ts';
+import { median, spreadIndices } from '../numeric/statistics.ts';
 
 /** A swap of rows recovers within this many samples; a clock that was set back does not (chosen). */
 const SWAP_LENGTH = 3;

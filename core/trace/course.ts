@@ -1,3 +1,4 @@
+import { mean } from '../numeric/statistics.ts';
 import {
   celsius,
   celsiusPerHour,
@@ -8,7 +9,7 @@ import {
   type Seconds,
 } from '../units.ts';
 import { StretchFits } from './fits.ts';
-import { interpolate, lowerBound } from './search.ts';
+import { interpolate, lowerBound } from '../numeric/search.ts';
 import { averaged } from './thin.ts';
 
 /** The course next to a leg's end says what temperature the leg ended at (chosen: 20 minutes). */
@@ -50,8 +51,7 @@ const temperatureAtEnd = (
   );
   const times = stretch.atSeconds;
   const fit = new StretchFits(times, stretch.celsius).line(0, times.length);
-  const meanSeconds = times.reduce((sum, time) => sum + time, 0) / times.length;
-  return fit.meanC + (fit.ratePerHour * (momentSeconds - meanSeconds)) / SECONDS_PER_HOUR;
+  return fit.meanC + (fit.ratePerHour * (momentSeconds - mean(times))) / SECONDS_PER_HOUR;
 };
 
 /** The course of a stretch: its end temperatures freed of noise, and the rate between them. */

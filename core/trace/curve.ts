@@ -8,7 +8,7 @@ import {
   type Celsius,
   type Seconds,
 } from '../units.ts';
-import { interpolate } from './search.ts';
+import { interpolate } from '../numeric/search.ts';
 import { minMaxIndices } from './thin.ts';
 
 /** Enough that no screen or page shows the thinning (chosen). */

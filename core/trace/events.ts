@@ -1,10 +1,11 @@
+import { mean } from '../numeric/statistics.ts';
 import type { TraceLeg } from '../model/trace.ts';
 import { seconds, type CelsiusDelta, type Seconds } from '../units.ts';
-import { lowerBound } from './search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { averaged } from './thin.ts';
 
 /** A kiln that stands above this at the first reading was hot already (chosen: above any room). */
-export const HOT_START_C = 60;
+const HOT_START_C = 60;
 /** A log that never gets this much warmer than where it rested shows no firing (chosen). */
 const CLEARLY_WARMER_C = 20;
 const CLEARLY_WARMER_SIGMAS = 10;
@@ -44,9 +45,6 @@ const onsetSquares = (curve: Readings, onset: number, power: number): number => 
   }
   return weight > 0 && overlap > 0 ? squares - (overlap * overlap) / weight : squares;
 };
-
-const mean = (values: Float64Array): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** The first index at which the kiln is surely warmer than the coolest it had been till then. */
 const surelyWarmer = (celsius: Float64Array, riseC: number): number => {

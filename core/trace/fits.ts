@@ -1,3 +1,4 @@
+import { mean } from '../numeric/statistics.ts';
 import { SECONDS_PER_HOUR } from '../units.ts';
 
 export interface LineFit {
@@ -27,14 +28,7 @@ export class StretchFits {
     const count = atSeconds.length;
     const sums = () => new Float64Array(count + 1);
     this.originSeconds = count > 0 ? (atSeconds[0]! + atSeconds[count - 1]!) / 2 : 0;
-    this.originC =
-      count > 0
-        ? Array.prototype.reduce.call<
-            ArrayLike<number>,
-            [(s: number, v: number) => number, number],
-            number
-          >(celsius, (sum, value) => sum + value, 0) / count
-        : 0;
+    this.originC = count > 0 ? mean(celsius) : 0;
     this.powers = Array.from({ length: ORDERS + 1 }, sums);
     this.products = Array.from({ length: 3 }, sums);
     this.squaresC = sums();

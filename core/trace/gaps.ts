@@ -1,6 +1,6 @@
 import type { Span } from '../model/scalars.ts';
 import { seconds } from '../units.ts';
-import { lowerBound } from './search.ts';
+import { lowerBound } from '../numeric/search.ts';
 
 /** A pause is a gap from this many usual intervals on (chosen: a few lost samples hide nothing). */
 const GAP_INTERVALS = 4;

@@ -1,5 +1,6 @@
+import { mean } from '../numeric/statistics.ts';
 import { StretchFits } from './fits.ts';
-import { lowerBound } from './search.ts';
+import { lowerBound } from '../numeric/search.ts';
 import { averaged } from './thin.ts';
 
 /** How much of the course on either side of a knee says where it is (chosen: 20 minutes). */
@@ -67,12 +68,6 @@ export const locateKnee = (
   return Math.min(Math.max(best, fromSeconds), toSeconds);
 };
 
-const middle = (times: Float64Array, from: number, to: number): number => {
-  let sum = 0;
-  for (let i = from; i < to; i++) sum += times[i]!;
-  return sum / (to - from);
-};
-
 /** Where the two lines meet, kept between the samples on either side of the cut. */
 const crossing = (
   times: Float64Array,
@@ -84,8 +79,8 @@ const crossing = (
   const later = times[cut]!;
   const turn = (before.ratePerHour - after.ratePerHour) / 3600;
   if (Math.abs(turn) < 1e-6) return (earlier + later) / 2;
-  const t1 = middle(times, 0, cut);
-  const t2 = middle(times, cut, times.length);
+  const t1 = mean(times.subarray(0, cut));
+  const t2 = mean(times.subarray(cut));
   const meets =
     (after.meanC - before.meanC + (before.ratePerHour * t1 - after.ratePerHour * t2) / 3600) / turn;
   return Math.min(Math.max(meets, earlier), later);

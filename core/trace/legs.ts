@@ -3,7 +3,7 @@ import { courseBetween, type Readings } from './course.ts';
 import { StretchFits } from './fits.ts';
 import { locateKnee } from './knee.ts';
 import { cheapestPieces } from './pieces.ts';
-import { interpolate } from './search.ts';
+import { interpolate } from '../numeric/search.ts';
 import type { Slopes } from './slopes.ts';
 import { averaged } from './thin.ts';
 

@@ -8,7 +8,7 @@ import { findGaps, findNoReadings } from './gaps.ts';
 import { findLegs } from './legs.ts';
 import { estimateNoise, estimateResolution } from './noise.ts';
 import { removeOutliers } from './outliers.ts';
-import { picked } from './search.ts';
+import { picked } from '../numeric/search.ts';
 import { localSlopes } from './slopes.ts';
 
 const pickedOrNull = (values: Float64Array | null, indices: Uint32Array): Float64Array | null =>
@@ -45,9 +45,9 @@ const summarise = (
   samples: Samples,
   slopes: ReturnType<typeof localSlopes>,
   noiseC: TraceSummary['noiseC'],
+  interval: number,
 ): TraceSummary => {
   const { atSeconds, celsius } = samples;
-  const interval = medianInterval(atSeconds);
   const legs = findLegs({ atSeconds, celsius, noiseC, ...slopes });
   let lowest = 0;
   let highest = 0;
@@ -96,7 +96,7 @@ export const makeTrace = (log: Log): Trace => {
   const interval = medianInterval(samples.atSeconds);
   const slopes = localSlopes(samples.atSeconds, samples.celsius, noiseC, interval);
   return {
-    summary: summarise(log, samples, slopes, noiseC),
+    summary: summarise(log, samples, slopes, noiseC, interval),
     atSeconds: samples.atSeconds,
     celsius: samples.celsius,
     ...slopes,

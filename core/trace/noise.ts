@@ -1,5 +1,5 @@
 import { celsiusDelta, type CelsiusDelta } from '../units.ts';
-import { quantile, robustSigma, spreadIndices } from './statistics.ts';
+import { quantile, robustSigma, spreadIndices } from '../numeric/statistics.ts';
 
 const SAMPLE_COUNT = 20_000;
 /** Residuals beyond this quantile are knees and spikes, not noise (chosen). */

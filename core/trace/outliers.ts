@@ -1,6 +1,6 @@
 import type { RemovedSample, Repair } from '../model/trace.ts';
 import { celsiusDelta, seconds, type CelsiusDelta } from '../units.ts';
-import { median } from './statistics.ts';
+import { median } from '../numeric/statistics.ts';
 
 /** Nothing on Earth that a couple could report lies outside (absolute zero; tungsten couples). */
 const POSSIBLE_C = { from: -273.15, to: 3000 } as const;

@@ -1,5 +1,6 @@
 import type { Alignment } from '../../core/model/document.ts';
 import type { Span } from '../../core/model/scalars.ts';
+import { lowerBound } from '../../core/numeric/search.ts';
 import { minMaxIndices } from '../../core/trace/thin.ts';
 import type { ShownTrace } from '../worker/protocol.ts';
 import type { View } from './view.ts';
@@ -15,20 +16,9 @@ export interface Slice {
   readonly differenceC: readonly (number | null)[];
 }
 
-/** The first index whose time is at or after a moment. */
-export const firstAtOrAfter = (atSeconds: ArrayLike<number>, moment: number): number => {
-  let [low, high] = [0, atSeconds.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (atSeconds[middle]! < moment) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-};
-
 /** The sample nearest to a moment. */
 export const nearestSample = (atSeconds: ArrayLike<number>, moment: number): number => {
-  const after = Math.min(firstAtOrAfter(atSeconds, moment), atSeconds.length - 1);
+  const after = Math.min(lowerBound(atSeconds, moment), atSeconds.length - 1);
   const before = Math.max(after - 1, 0);
   return moment - atSeconds[before]! <= atSeconds[after]! - moment ? before : after;
 };
@@ -54,7 +44,7 @@ export const curveAt = (
   { atSeconds, celsius }: Pick<ShownTrace, 'atSeconds' | 'celsius'>,
   moment: number,
 ): number => {
-  const after = firstAtOrAfter(atSeconds, moment);
+  const after = lowerBound(atSeconds, moment);
   const last = atSeconds.length - 1;
   if (after <= 0 || after > last) return celsius[Math.min(Math.max(after, 0), last)] ?? 0;
   const [from, to] = [atSeconds[after - 1]!, atSeconds[after]!];
@@ -73,8 +63,8 @@ export const sliceOf = (
   view: View,
   most: number,
 ): Slice => {
-  const start = Math.max(0, firstAtOrAfter(trace.atSeconds, view.from) - 1);
-  const end = Math.min(trace.atSeconds.length, firstAtOrAfter(trace.atSeconds, view.to) + 1);
+  const start = Math.max(0, lowerBound(trace.atSeconds, view.from) - 1);
+  const end = Math.min(trace.atSeconds.length, lowerBound(trace.atSeconds, view.to) + 1);
   const times = trace.atSeconds.subarray(start, end);
   const picked = minMaxIndices(times, trace.celsius.subarray(start, end), most);
   const breaks = holes.map(({ fromSeconds }) => fromSeconds).sort((a, b) => a - b);

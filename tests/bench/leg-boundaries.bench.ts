@@ -2,7 +2,7 @@ import { align } from '../../core/align/align.ts';
 import type { Alignment } from '../../core/model/document.ts';
 import { readSchedule } from '../../core/schedule/read-schedule.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
-import { quantile } from '../../core/trace/statistics.ts';
+import { quantile } from '../../core/numeric/statistics.ts';
 import { logOf } from '../builders/log.ts';
 import { alignmentFirings, type BenchFiring } from '../kiln/bench-firings.ts';
 import { SCHEDULES } from '../kiln/schedules.ts';

@@ -1,7 +1,7 @@
 import { measureHeatWork } from '../../core/heatwork/measure-heat-work.ts';
 import type { Trace } from '../../core/model/trace.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
-import { quantile } from '../../core/trace/statistics.ts';
+import { quantile } from '../../core/numeric/statistics.ts';
 import { logOf } from '../builders/log.ts';
 import { alignmentFirings, type BenchFiring } from '../kiln/bench-firings.ts';
 import { outcomeOf } from '../kiln/cone-dose.ts';

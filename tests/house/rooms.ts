@@ -18,6 +18,7 @@ export interface Room {
 
 /** The way of the data. A stage imports only what stands before it. */
 const STAGES = [
+  'numeric',
   'model',
   'reference',
   'cones',
@@ -34,7 +35,11 @@ type Stage = (typeof STAGES)[number];
 
 const MATHS = ['simple-statistics', 'zod'];
 
-const PACKAGES: Partial<Record<Stage, readonly string[]>> = { model: ['zod'], reference: [] };
+const PACKAGES: Partial<Record<Stage, readonly string[]>> = {
+  numeric: [],
+  model: ['zod'],
+  reference: [],
+};
 
 const SCREEN = [
   ...['react', 'react-dom', 'react-aria-components', 'zustand', 'uplot'],

@@ -1,8 +1,8 @@
 import type { Alignment } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
-import { lowerBound } from '../../trace/search.ts';
-import { median, quantile } from '../../trace/statistics.ts';
+import { lowerBound } from '../../numeric/search.ts';
+import { median, quantile } from '../../numeric/statistics.ts';
 import { celsius, SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
 import { isTop, lengthMinutes, type Course } from '../legs.ts';

@@ -2,31 +2,25 @@ import type { AlignedLeg, Alignment, Overshoot } from '../../model/document.ts';
 import type { Evidence, Severity } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import type { Trace, TraceSummary } from '../../model/trace.ts';
-import { lowerBound } from '../../trace/search.ts';
-import { quantile } from '../../trace/statistics.ts';
+import { lowerBound } from '../../numeric/search.ts';
+import { quantile } from '../../numeric/statistics.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
 import { endsEarly } from '../early-end.ts';
 import { isAfterPeak, isTop, lengthMinutes, type Course } from '../legs.ts';
 import { missingSegments } from '../missing-segments.ts';
+import { isBeyond, type Limit } from '../limit.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 import { minutesAtLevel, nearestToLevel } from '../time-at-level.ts';
-
-/** A hold is beyond a limit if it is this much short, as a share or in minutes. */
-interface Limit {
-  readonly shortPercent: number;
-  readonly leastMinutes: number;
-  readonly shortMinutes: number;
-}
 
 /**
  * Chosen: a fifth of a soak, or three minutes, is what a cone at the top can begin to show. A share
  * counts only from two minutes, below which the ends of a hold are not known.
  */
-const WATCH: Limit = { shortPercent: 20, leastMinutes: 2, shortMinutes: 3 };
+const WATCH: Limit = { percent: 20, leastMinutes: 2, minutes: 3 };
 /** Chosen: a little before what is watched, so that an estimate just inside it is still told. */
-const NOTE: Limit = { shortPercent: 15, leastMinutes: 1.5, shortMinutes: 2.5 };
+const NOTE: Limit = { percent: 15, leastMinutes: 1.5, minutes: 2.5 };
 /** Chosen: a tenth off a hold moves its heat-work by a tenth, which no cone shows. */
 const SLIGHT_PERCENT = 10;
 /**
@@ -127,10 +121,6 @@ interface Shortage {
   readonly shortPercent: number;
 }
 
-const isBeyond = (limit: Limit, { shortMinutes, shortPercent }: Shortage): boolean =>
-  shortMinutes >= limit.shortMinutes ||
-  (shortPercent >= limit.shortPercent && shortMinutes >= limit.leastMinutes);
-
 interface Setting {
   readonly afterPeak: boolean;
   readonly intervalMinutes: number;
@@ -140,10 +130,11 @@ interface Setting {
 
 /** `act` where a short hold at the top came with heat-work that missed its cone. */
 const severityOf = (short: Shortage, setting: Setting): Severity | null => {
-  if (!isBeyond(NOTE, short)) return null;
+  const isOff = (limit: Limit) => isBeyond(limit, short.shortPercent, short.shortMinutes);
+  if (!isOff(NOTE)) return null;
   const leastPercent = setting.afterPeak ? AFTER_PEAK_PERCENT : SLIGHT_PERCENT;
   const isSeen = short.shortMinutes > SEEN_READINGS * setting.intervalMinutes;
-  if (!isBeyond(WATCH, short) || short.shortPercent < leastPercent || !isSeen) return 'note';
+  if (!isOff(WATCH) || short.shortPercent < leastPercent || !isSeen) return 'note';
   return setting.costHeatWork ? 'act' : 'watch';
 };
 
@@ -192,7 +183,7 @@ export const holdShort = defineScheduleDetector({
           severity,
           evidence: [evidence],
           figures: { segment, ...times, ...short },
-          thresholds: { shortPercent: limit.shortPercent, shortMinutes: limit.shortMinutes },
+          thresholds: { shortPercent: limit.percent, shortMinutes: limit.minutes },
           instead: ['ended-early', 'power-interrupted', 'ramp-slow', 'schedule-suspect'],
         },
       ];

@@ -1,13 +1,10 @@
 import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
 import type { Trace } from '../../model/trace.ts';
-import { interpolate } from '../../trace/search.ts';
-import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { defineDetector, foundAny, type Draft } from '../detector.ts';
 import { longest } from '../marks.ts';
+import { isNearPeak, longestMinutes, minutesOf } from '../spans.ts';
 
-/** Where nearly all heat-work is done (reference: the rate over the last 100 °C decides; chosen wider). */
-const NEAR_PEAK_DELTA_C = 150;
 /**
  * Chosen: at cone 6 after 60 °C/h ten minutes more or less at the peak are some 0.4 of the cone's
  * dose (E about 700 kJ/mol, reference), a quarter to half a cone.
@@ -18,20 +15,8 @@ const NOTE_NEAR_PEAK_MINUTES = 3;
 /** Chosen: elsewhere the kiln goes on as before, and only a pause of some length is worth a word. */
 const NOTE_ELSEWHERE_MINUTES = 10;
 
-const minutesOf = ({ fromSeconds, toSeconds }: Span): number =>
-  (toSeconds - fromSeconds) / SECONDS_PER_MINUTE;
-
 const overlaps = (a: Span, b: Span): boolean =>
   a.fromSeconds < b.toSeconds && b.fromSeconds < a.toSeconds;
-
-/** Whether a pause begins or ends near the peak, so that heat-work was done unseen. */
-const isNearPeak = (gap: Span, { atSeconds, smoothC, summary }: Trace): boolean => {
-  const hottestC = Math.max(
-    interpolate(atSeconds, smoothC, gap.fromSeconds),
-    interpolate(atSeconds, smoothC, gap.toSeconds),
-  );
-  return hottestC >= summary.peakC - NEAR_PEAK_DELTA_C;
-};
 
 /** Pauses in which no row came at all; rows with a false reading or none are the couple's. */
 const pausesOf = ({ summary, removed }: Trace): Span[] =>
@@ -42,7 +27,7 @@ const pausesOf = ({ summary, removed }: Trace): Span[] =>
   );
 
 const draft = (gaps: readonly Span[], limitMinutes: number, severity: Severity): Draft[] => {
-  const gapMinutes = gaps.reduce((sum, gap) => sum + minutesOf(gap), 0);
+  const gapMinutes = minutesOf(gaps);
   if (gaps.length === 0 || gapMinutes < limitMinutes) return [];
   return [
     {
@@ -51,7 +36,7 @@ const draft = (gaps: readonly Span[], limitMinutes: number, severity: Severity):
       figures: {
         gaps: gaps.length,
         gapMinutes,
-        longestMinutes: Math.max(...gaps.map(minutesOf)),
+        longestMinutes: longestMinutes(gaps),
       },
       thresholds: { gapMinutes: limitMinutes },
       instead: ['power-interrupted', 'clock-jump', 'sensor-open'],
@@ -69,8 +54,9 @@ export const logGap = defineDetector({
   needs: ['samples'],
   detect: ({ samples }) => {
     const pauses = pausesOf(samples);
-    const near = pauses.filter((gap) => isNearPeak(gap, samples));
-    const far = pauses.filter((gap) => !isNearPeak(gap, samples));
+    const isNear = isNearPeak(samples);
+    const near = pauses.filter(isNear);
+    const far = pauses.filter((gap) => !isNear(gap));
     const watched = draft(near, WATCH_NEAR_PEAK_MINUTES, 'watch');
     return foundAny([
       ...(watched.length > 0 ? watched : draft(near, NOTE_NEAR_PEAK_MINUTES, 'note')),

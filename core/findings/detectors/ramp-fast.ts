@@ -2,20 +2,14 @@ import type { Severity } from '../../model/finding.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
 import { endUncertaintyMinutes, evidenceOf, isTop, ratedClimbs, type Climb } from '../legs.ts';
+import { isBeyond, type Limit } from '../limit.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
-/** A climb is beyond a limit if it is this early, or this much faster and `leastMinutes` early. */
-interface Limit {
-  readonly fasterPercent: number;
-  readonly leastMinutes: number;
-  readonly earlyMinutes: number;
-}
-
 /** Chosen: as far off as a slow ramp is watched from, so that both ways are read alike. */
-const WATCH: Limit = { fasterPercent: 10, leastMinutes: 5, earlyMinutes: 10 };
+const WATCH: Limit = { percent: 10, leastMinutes: 5, minutes: 10 };
 /** Chosen: four fifths of what is watched. */
-const NOTE: Limit = { fasterPercent: 8, leastMinutes: 3, earlyMinutes: 8 };
+const NOTE: Limit = { percent: 8, leastMinutes: 3, minutes: 8 };
 /** Chosen: less than this is within what a controller's tuning does on a long ramp. */
 const SLIGHT_PERCENT = 5;
 /**
@@ -23,7 +17,7 @@ const SLIGHT_PERCENT = 5;
  * either power is not being cut, or another rate was entered than the one meant. Both must be
  * reached.
  */
-const ACT: Limit = { fasterPercent: 50, leastMinutes: 15, earlyMinutes: Infinity };
+const ACT: Limit = { percent: 50, leastMinutes: 15, minutes: Infinity };
 
 interface Earliness {
   readonly fasterPercent: number;
@@ -35,10 +29,6 @@ const earliness = (climb: Climb): Earliness => ({
   earlyMinutes: climb.dueMinutes - climb.tookMinutes,
 });
 
-const isBeyond = (limit: Limit, { fasterPercent, earlyMinutes }: Earliness): boolean =>
-  earlyMinutes >= limit.earlyMinutes ||
-  (fasterPercent >= limit.fasterPercent && earlyMinutes >= limit.leastMinutes);
-
 /**
  * Whether the ramp made up for ground lost before: of what it gained, less than half put it ahead of
  * the plan. A controller that does not wait for the kiln drives such ramps by itself: worth a note
@@ -48,10 +38,11 @@ const isCatchingUp = ({ planned, actual }: Climb, { earlyMinutes }: Earliness): 
   (planned.endSeconds - actual.endSeconds) / SECONDS_PER_MINUTE <= earlyMinutes / 2;
 
 const severityOf = (climb: Climb, early: Earliness, costHeatWork: boolean): Severity | null => {
-  if (!isBeyond(NOTE, early)) return null;
+  const isOff = (limit: Limit) => isBeyond(limit, early.fasterPercent, early.earlyMinutes);
+  if (!isOff(NOTE)) return null;
   const isSlight = early.fasterPercent < SLIGHT_PERCENT;
-  if (!isBeyond(WATCH, early) || isSlight || isCatchingUp(climb, early)) return 'note';
-  return costHeatWork || isBeyond(ACT, early) ? 'act' : 'watch';
+  if (!isOff(WATCH) || isSlight || isCatchingUp(climb, early)) return 'note';
+  return costHeatWork || isOff(ACT) ? 'act' : 'watch';
 };
 
 /** Did the kiln climb faster than the schedule asked? */
@@ -69,13 +60,13 @@ export const rampFast = defineScheduleDetector({
       const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
       const severity = severityOf(climb, early, costHeatWork);
       if (severity === null) return [];
-      const { fasterPercent, earlyMinutes } = severity === 'note' ? NOTE : WATCH;
+      const limit = severity === 'note' ? NOTE : WATCH;
       return [
         {
           severity,
           evidence: [evidenceOf(actual)],
           figures: { segment, plannedCPerHour, achievedCPerHour, ...early },
-          thresholds: { fasterPercent, earlyMinutes },
+          thresholds: { fasterPercent: limit.percent, earlyMinutes: limit.minutes },
           instead: ['power-stuck-on', 'segment-missing', 'schedule-suspect', 'clock-jump'],
         },
       ];

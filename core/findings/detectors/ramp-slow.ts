@@ -10,28 +10,22 @@ import {
   ratedClimbs,
   type Climb,
 } from '../legs.ts';
+import { isBeyond, type Limit } from '../limit.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
-
-/** A climb is beyond a limit if it is this late, or this much slower and at least `leastMinutes` late. */
-interface Limit {
-  readonly slowerPercent: number;
-  readonly leastMinutes: number;
-  readonly lateMinutes: number;
-}
 
 /**
  * Chosen: a controller that keeps its ramps holds them to a few per cent, and a kiln that begins to
  * lose its elements shows it first as 10 % or ten minutes on the last ramp. Slower counts only with
  * a few minutes' delay, since the end of a short ramp is not known better than that.
  */
-const WATCH: Limit = { slowerPercent: 10, leastMinutes: 5, lateMinutes: 10 };
+const WATCH: Limit = { percent: 10, leastMinutes: 5, minutes: 10 };
 /** Chosen: four fifths of what is watched, so that the first signs are told and kept. */
-const NOTE: Limit = { slowerPercent: 8, leastMinutes: 3, lateMinutes: 8 };
+const NOTE: Limit = { percent: 8, leastMinutes: 3, minutes: 8 };
 /** Chosen: less than this is within what a controller's tuning does on a long ramp. */
 const SLIGHT_PERCENT = 5;
 /** Chosen: an hour more is paid for in power, and moves the unloading. Both must be reached. */
-const ACT: Limit = { slowerPercent: 10, leastMinutes: 60, lateMinutes: Infinity };
+const ACT: Limit = { percent: 10, leastMinutes: 60, minutes: Infinity };
 
 interface Lateness {
   readonly slowerPercent: number;
@@ -43,15 +37,12 @@ const lateness = ({ tookMinutes, dueMinutes }: Climb): Lateness => ({
   lateMinutes: tookMinutes - dueMinutes,
 });
 
-const isBeyond = (limit: Limit, { slowerPercent, lateMinutes }: Lateness): boolean =>
-  lateMinutes >= limit.lateMinutes ||
-  (slowerPercent >= limit.slowerPercent && lateMinutes >= limit.leastMinutes);
-
 /** `act` where the slowness cost an hour, or came with heat-work that missed its cone. */
 const severityOf = (late: Lateness, costHeatWork: boolean): Severity | null => {
-  if (!isBeyond(NOTE, late)) return null;
-  if (!isBeyond(WATCH, late) || late.slowerPercent < SLIGHT_PERCENT) return 'note';
-  return costHeatWork || isBeyond(ACT, late) ? 'act' : 'watch';
+  const isOff = (limit: Limit) => isBeyond(limit, late.slowerPercent, late.lateMinutes);
+  if (!isOff(NOTE)) return null;
+  if (!isOff(WATCH) || late.slowerPercent < SLIGHT_PERCENT) return 'note';
+  return costHeatWork || isOff(ACT) ? 'act' : 'watch';
 };
 
 /** A slow climb that was not slow for want of power is nothing to act on. */
@@ -131,7 +122,7 @@ export const rampSlow = defineScheduleDetector({
         costHeatWork,
       );
       if (severity === null) return [];
-      const { slowerPercent, lateMinutes } = severity === 'note' ? NOTE : WATCH;
+      const limit = severity === 'note' ? NOTE : WATCH;
       const behindPlanMinutes = (actual.endSeconds - planned.endSeconds) / SECONDS_PER_MINUTE;
       const rates = { plannedCPerHour, achievedCPerHour };
       return [
@@ -139,7 +130,7 @@ export const rampSlow = defineScheduleDetector({
           severity,
           evidence: [evidenceOf(actual)],
           figures: { segment, ...rates, ...late, behindPlanMinutes, ...figures },
-          thresholds: { slowerPercent, lateMinutes },
+          thresholds: { slowerPercent: limit.percent, lateMinutes: limit.minutes },
           instead,
         },
       ];

@@ -1,18 +1,14 @@
 import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
 import type { Trace, TraceSummary } from '../../model/trace.ts';
-import { interpolate } from '../../trace/search.ts';
-import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { clear, defineDetector, found } from '../detector.ts';
 import { longest } from '../marks.ts';
+import { isNearPeak, longestMinutes, minutesOf } from '../spans.ts';
 
 /** Chosen: a lost row or a connector touched is over sooner; the kiln has run blind for this long. */
 const OPEN_MINUTES = 3;
 /** Chosen: a controller without its couple for as long as this cannot have kept its programme. */
 const ACT_MINUTES = 10;
-
-const minutesOf = (spans: readonly Span[]): number =>
-  spans.reduce((sum, span) => sum + span.toSeconds - span.fromSeconds, 0) / SECONDS_PER_MINUTE;
 
 /** The part of a stretch that lies before the heat went off. */
 const whileFiring = (spans: readonly Span[], trace: TraceSummary): Span[] => {
@@ -20,19 +16,6 @@ const whileFiring = (spans: readonly Span[], trace: TraceSummary): Span[] => {
   const to = trace.offSeconds ?? trace.durationSeconds;
   return spans.filter(({ fromSeconds, toSeconds }) => toSeconds > from && fromSeconds < to);
 };
-
-/** Where nearly all heat-work is done (reference: the last 100 °C decide; chosen wider). */
-const NEAR_PEAK_DELTA_C = 150;
-
-const longestMinutes = (spans: readonly Span[]): number =>
-  Math.max(0, ...spans.map((span) => minutesOf([span])));
-
-const isNearPeak =
-  ({ atSeconds, smoothC, summary }: Trace) =>
-  ({ fromSeconds, toSeconds }: Span): boolean =>
-    [fromSeconds, toSeconds].some(
-      (moment) => interpolate(atSeconds, smoothC, moment) >= summary.peakC - NEAR_PEAK_DELTA_C,
-    );
 
 /**
  * `act` where the kiln was driven blind for long, or the heat-work done unseen; blank rows one by one

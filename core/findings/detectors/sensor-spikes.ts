@@ -1,6 +1,6 @@
 import type { Severity } from '../../model/finding.ts';
 import type { RemovedSample, Repair, Trace } from '../../model/trace.ts';
-import { interpolate } from '../../trace/search.ts';
+import { interpolate } from '../../numeric/search.ts';
 import { SECONDS_PER_HOUR } from '../../units.ts';
 import { clear, defineDetector, found } from '../detector.ts';
 import { longest } from '../marks.ts';

@@ -1,3 +1,4 @@
+import { lowerBound } from '../../numeric/search.ts';
 import { mainSeries } from '../columns/find-series.ts';
 import { RawColumns, READ } from '../columns/raw-columns.ts';
 
@@ -86,16 +87,4 @@ export const alignSeries = (series: Series, at: Float64Array, within: number): F
     if (Math.min(gapBefore, gapAfter) > within) return Number.NaN;
     return series.value[order[gapBefore <= gapAfter ? before : first]!]!;
   });
-};
-
-/** The first index whose time is not before `time`. */
-const lowerBound = (times: Float64Array, time: number): number => {
-  let low = 0;
-  let high = times.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (times[middle]! < time) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 };

@@ -9,7 +9,7 @@ describe('a laying taken to the full samples', () => {
   const trace = traceOfStretches(AS_PLANNED);
   const { grid, legs } = searched(trace);
   const { laying } = layLegs(grid, legs, plannedClock(legs));
-  const refined = refineLaying(trace, grid, laying, legs);
+  const refined = refineLaying(trace, grid, laying, legs, null);
 
   it('ends each leg within a minute of its corner, closer than the grid can', () => {
     const spacing = grid.atSeconds[11]! - grid.atSeconds[10]!;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { setpointCorners, snapToSetpoint } from '../../../core/align/setpoint.ts';
+import { readSetpoint, snapToSetpoint } from '../../../core/align/setpoint.ts';
 import { alignTo, AS_PLANNED } from '../../builders/alignment.ts';
 import { logOf } from '../../builders/log.ts';
 import { firing, traceFrom } from '../../builders/trace.ts';
@@ -17,7 +17,7 @@ const lagging = () => {
 
 describe('the corners of a logged setpoint', () => {
   it('are where the programme turned', () => {
-    const corners = setpointCorners(lagging())!;
+    const corners = readSetpoint(lagging())!.corners;
     const turns = firing(20, ...AS_PLANNED.slice(0, 7))
       .slice(1, -1)
       .map(([minutes]) => 60 * minutes);
@@ -28,8 +28,8 @@ describe('the corners of a logged setpoint', () => {
 
   it('are unknown without a column, or with one that is mostly empty', () => {
     const trace = lagging();
-    expect(setpointCorners({ ...trace, setpointC: null })).toBeNull();
-    expect(setpointCorners({ ...trace, setpointC: trace.setpointC!.fill(NaN) })).toBeNull();
+    expect(readSetpoint({ ...trace, setpointC: null })).toBeNull();
+    expect(readSetpoint({ ...trace, setpointC: trace.setpointC!.fill(NaN) })).toBeNull();
   });
 });
 

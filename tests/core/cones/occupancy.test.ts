@@ -1,11 +1,11 @@
 import fc from 'fast-check';
+import { lastAtOrBefore } from '../../../core/numeric/search.ts';
 import { describe, expect, test } from 'vitest';
 import { doseOfSegment, type Arrhenius } from '../../../core/cones/arrhenius.ts';
 import { coneKinetics, kineticsOf } from '../../../core/cones/cone-kinetics.ts';
 import {
   doseOf,
   joined,
-  lastAtOrBefore,
   movedTo,
   occupancyOf,
   temperatureAt,

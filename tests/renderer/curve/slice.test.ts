@@ -1,13 +1,8 @@
 import fc from 'fast-check';
+import { lowerBound } from '../../../core/numeric/search.ts';
 import { describe, expect, it } from 'vitest';
 import { celsius, seconds } from '../../../core/units.ts';
-import {
-  curveAt,
-  firstAtOrAfter,
-  nearestSample,
-  plannedAt,
-  sliceOf,
-} from '../../../renderer/curve/slice.ts';
+import { curveAt, nearestSample, plannedAt, sliceOf } from '../../../renderer/curve/slice.ts';
 
 const trace = (readings: readonly number[], everySeconds = 60) => ({
   atSeconds: Float64Array.from(readings, (_, i) => i * everySeconds),
@@ -25,7 +20,7 @@ describe('finding a moment among samples', () => {
     fc.assert(
       fc.property(times, fc.integer({ min: -10, max: 1010 }), (list, moment) => {
         const plain = list.findIndex((at) => at >= moment);
-        expect(firstAtOrAfter(list, moment)).toBe(plain < 0 ? list.length : plain);
+        expect(lowerBound(list, moment)).toBe(plain < 0 ? list.length : plain);
         const nearest = Math.min(...list.map((at) => Math.abs(at - moment)));
         expect(Math.abs(list[nearestSample(list, moment)]! - moment)).toBe(nearest);
       }),

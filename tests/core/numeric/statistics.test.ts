@@ -2,16 +2,25 @@ import fc from 'fast-check';
 import * as library from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import {
+  mean,
   median,
   medianAbsoluteDeviation,
   quantile,
   robustSigma,
   spreadIndices,
-} from '../../../core/trace/statistics.ts';
+} from '../../../core/numeric/statistics.ts';
 
 const samples = fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { minLength: 1 });
 
 describe('robust statistics, against simple-statistics', () => {
+  it('finds the same mean', () => {
+    fc.assert(
+      fc.property(samples, (values) => {
+        expect(mean(values)).toBeCloseTo(library.mean(values), 6);
+      }),
+    );
+  });
+
   it('finds the same median', () => {
     fc.assert(
       fc.property(samples, (values) => {

@@ -10,6 +10,18 @@ export const lowerBound = (ascending: ArrayLike<number>, value: number): number 
   return low;
 };
 
+/** The index of the last value at or before `value` in an ascending array; -1 if there is none. */
+export const lastAtOrBefore = (ascending: ArrayLike<number>, value: number): number => {
+  let low = 0;
+  let high = ascending.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (ascending[middle]! <= value) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+};
+
 /** Linear interpolation of a curve at one moment; the end values hold beyond its ends. */
 export const interpolate = (
   atSeconds: ArrayLike<number>,

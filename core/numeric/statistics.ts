@@ -7,6 +7,13 @@
  */
 const MAD_TO_SIGMA = 1.482602218505602;
 
+/** The arithmetic mean; NaN if empty. */
+export const mean = (values: ArrayLike<number>): number => {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i]!;
+  return sum / values.length;
+};
+
 /** The `share` quantile (0…1) with linear interpolation between order statistics; NaN if empty. */
 export const quantile = (values: ArrayLike<number>, share: number): number => {
   if (values.length === 0) return NaN;

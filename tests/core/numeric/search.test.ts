@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { interpolate, lowerBound, picked } from '../../../core/trace/search.ts';
+import { interpolate, lowerBound, picked } from '../../../core/numeric/search.ts';
 
 describe('lower bound', () => {
   it('is the first index not below the value', () => {
