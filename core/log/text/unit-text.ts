@@ -1,9 +1,8 @@
-import type { ChannelUnit } from '../../model/options.ts';
+import type { ChannelUnit, TimeUnit } from '../../model/options.ts';
 import { fold } from './fold.ts';
 
 /** A unit as a log may name it: of temperature, of time, or of anything else. */
 export type PrintedUnit = ChannelUnit | 'degrees' | 'percent' | TimeUnit | 'rate' | 'other';
-export type TimeUnit = 'ns' | 'us' | 'ms' | 's' | 'min' | 'h' | 'd';
 
 /**
  * What is left of a degree sign after its journeys: the sign itself, its look-alikes, U+FFFD, a

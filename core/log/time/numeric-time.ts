@@ -1,5 +1,6 @@
 import type { NumberProfile } from '../columns/profile.ts';
-import { secondsIn, type TimeUnit } from '../text/unit-text.ts';
+import type { TimeUnit } from '../../model/options.ts';
+import { secondsIn } from '../text/unit-text.ts';
 import type { AssumptionId, ReasonId } from '../ids.ts';
 
 /** Seconds since 1970 of the years 1995 to 2100: what a log's own clock can say (chosen). */

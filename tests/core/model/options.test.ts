@@ -39,6 +39,23 @@ it('a decision on reading is one that the reader could have taken', () => {
   expect(decides({ intervalSeconds: 0 })).toBe(false);
 });
 
+it('a column can be named, or said not to be there', () => {
+  const decides = (decision: object): boolean => zReadingDecisions.safeParse(decision).success;
+  expect(decides({ setpointColumn: 'column 3', outputColumn: null, zoneColumns: [] })).toBe(true);
+  expect(decides({ zoneColumns: null })).toBe(false);
+  expect(decides({ noReadingMarks: ['---', '1372'] })).toBe(true);
+  expect(decides({ noReadingMarks: [''] })).toBe(false);
+});
+
+it('times, firings and cold junctions have bounds', () => {
+  const decides = (decision: object): boolean => zReadingDecisions.safeParse(decision).success;
+  expect(decides({ timeUnit: 'min', timeFrom: 'elapsed', firstDate: '2024-02-29' })).toBe(true);
+  expect(decides({ firstDate: '2023-02-29' })).toBe(false);
+  expect(decides({ firing: 0 })).toBe(false);
+  expect(decides({ coupleType: 'S', unit: 'uV', coldJunctionC: 24.5 })).toBe(true);
+  expect(decides({ coldJunctionC: 500 })).toBe(false);
+});
+
 it('a misspelt option is refused, not passed over', () => {
   expect(accepts({ conetype: 'small' })).toBe(false);
 });
