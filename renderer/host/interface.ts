@@ -13,8 +13,6 @@ export interface OpenedLog {
   readonly fileName: string;
   /** The page's own copy: it may be transferred to a worker. */
   readonly bytes: Uint8Array<ArrayBuffer>;
-  /** Hexadecimal SHA-256 of the bytes. */
-  readonly sha256: string;
 }
 
 /** A schedule file's text, not yet read: `readSchedule(text, fileName)` reads or refuses it. */

@@ -14,13 +14,6 @@ export interface FileIn {
 
 type Kind = { log: OpenedLog } | { schedule: OpenedSchedule } | { refused: RefusedFile };
 
-const HEX = 16;
-
-const sha256 = async (bytes: Uint8Array<ArrayBuffer>): Promise<string> => {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return Array.from(digest, (byte) => byte.toString(HEX).padStart(2, '0')).join('');
-};
-
 /**
  * Whether a file that may be either is a schedule: it can be read as one, or its name says so, in
  * which case it is better refused as a schedule than as a log.
@@ -46,17 +39,17 @@ const asSchedule = (fileName: string, bytes: Uint8Array): Kind => {
   }
 };
 
-const kindOf = async ({ fileName, role, content }: FileIn): Promise<Kind> => {
+const kindOf = ({ fileName, role, content }: FileIn): Kind => {
   if ('refused' in content) return { refused: { fileName, role, why: content.refused } };
   const { bytes } = content;
   const schedule = role === 'schedule' || (role === 'unknown' && isSchedule(fileName, bytes));
   if (schedule) return asSchedule(fileName, bytes);
-  return { log: { fileName, bytes, sha256: await sha256(bytes) } };
+  return { log: { fileName, bytes } };
 };
 
 /** Files that came in together, logs told from schedules. */
-export const opened = async (files: readonly FileIn[]): Promise<Opened> => {
-  const kinds = await Promise.all(files.map(kindOf));
+export const opened = (files: readonly FileIn[]): Opened => {
+  const kinds = files.map(kindOf);
   const schedules = kinds.flatMap((kind) => ('schedule' in kind ? [kind.schedule] : []));
   return {
     logs: kinds.flatMap((kind) => ('log' in kind ? [kind.log] : [])),

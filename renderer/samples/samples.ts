@@ -87,7 +87,7 @@ const fetched = async (name: string): Promise<Response> => {
 export const openSample = async ({
   logName,
   scheduleName,
-}: Sample): Promise<{ log: Omit<OpenedLog, 'sha256'>; schedule: OpenedSchedule }> => {
+}: Sample): Promise<{ log: OpenedLog; schedule: OpenedSchedule }> => {
   const [log, schedule] = await Promise.all([fetched(logName), fetched(scheduleName)]);
   return {
     log: { fileName: logName, bytes: new Uint8Array(await log.arrayBuffer()) },

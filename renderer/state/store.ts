@@ -13,9 +13,6 @@ import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
 /** The text sizes that are offered, in percent of the reader's own. */
 export const TEXT_STEPS = [80, 90, 100, 115, 130, 150, 175, 200] as const;
 
-/** A log to open; the worker works out the hash that the host did not. */
-export type LogToOpen = Omit<OpenedLog, 'sha256'> & { readonly sha256?: string };
-
 export interface AppState {
   readonly firing: Firing;
   /** What the person told about the firing. */
@@ -36,7 +33,7 @@ export interface AppState {
 
   /** Takes files in, by whichever way they came. */
   readonly take: (opened: Opened) => Promise<void>;
-  readonly openLog: (log: LogToOpen, schedule?: OpenedSchedule | null) => Promise<void>;
+  readonly openLog: (log: OpenedLog, schedule?: OpenedSchedule | null) => Promise<void>;
   readonly takeSchedule: (schedule: OpenedSchedule) => Promise<void>;
   /** Replaces all that was told; the answer follows at once. */
   readonly setTold: (told: Options) => Promise<void>;
@@ -71,10 +68,9 @@ const saidIn = <Kind extends Firing>(firing: Kind, unit: TemperatureUnit): Kind 
   return firing.kind === 'reading' ? { ...firing, before: saidIn(firing.before, unit) } : firing;
 };
 
-const logFile = ({ fileName, bytes, sha256 }: LogToOpen): LogFile => ({
+const logFile = ({ fileName, bytes }: OpenedLog): LogFile => ({
   fileName,
   byteLength: bytes.byteLength,
-  sha256: sha256 ?? null,
   content: { bytes },
 });
 

@@ -103,14 +103,14 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
 
   const put = (question: Question): void => {
     const { log, options } = question;
-    const { fileName, sha256, content } = log;
+    const { fileName, content } = log;
     current = { id: ++lastId, question };
     if (content === null) {
       finish({ kind: 'refused', ...LOST });
       return;
     }
     worker ??= start();
-    const request = { id: lastId, logKey: keyOf(log), log: { fileName, sha256, content }, options };
+    const request = { id: lastId, logKey: keyOf(log), log: { fileName, content }, options };
     const isHandedOver = 'bytes' in content;
     if (isHandedOver) log.content = null;
     worker.postMessage(request, isHandedOver ? [content.bytes.buffer] : []);

@@ -87,10 +87,9 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     kept = null;
     tell.stage('fetching');
     const bytes = await bytesOf(request, tell.kept);
-    const { fileName, sha256: known } = request.log;
-    const hash = known === null ? sha256(bytes) : Promise.resolve(known);
+    const hash = sha256(bytes);
     tell.stage('reading');
-    const log = readLog(bytes, fileName, request.options.reading, environment);
+    const log = readLog(bytes, request.log.fileName, request.options.reading, environment);
     tell.stage('repairing');
     return { key, log, trace: makeTrace(log), sha256: await hash };
   };

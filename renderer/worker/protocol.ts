@@ -13,8 +13,6 @@ export type LogContent = { readonly bytes: Uint8Array<ArrayBuffer> } | { readonl
 export interface LogFile {
   readonly fileName: string;
   readonly byteLength: number;
-  /** Hexadecimal SHA-256 of the bytes where the host has it; else the worker works it out. */
-  readonly sha256: string | null;
   /** Null while the bytes are on their way to the worker. */
   content: LogContent | null;
 }
@@ -30,7 +28,7 @@ export interface AnalysisRequest {
   readonly id: number;
   /** Tells one opened log from the next, so that it is read once for many questions. */
   readonly logKey: number;
-  readonly log: Pick<LogFile, 'fileName' | 'sha256'> & { readonly content: LogContent };
+  readonly log: Pick<LogFile, 'fileName'> & { readonly content: LogContent };
   readonly options: Options;
 }
 

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { sha256 } from '../../../electron/host/hash.ts';
 import { fileIn, opened, type FileIn } from '../../../renderer/host/opened.ts';
 
 const SAMPLES = join(import.meta.dirname, '../../../sample-traces');
@@ -26,40 +25,38 @@ describe('files that come in together', () => {
     'good-glaze.schedule.csv',
     'underfired-glaze.schedule.json',
     'decal.schedule.csv',
-  ])('are schedules where they can be read as one: %s, whatever its name', async (name) => {
-    const { logs, schedule, refused } = await opened([sample(name)]);
+  ])('are schedules where they can be read as one: %s, whatever its name', (name) => {
+    const { logs, schedule, refused } = opened([sample(name)]);
     expect([logs, refused]).toEqual([[], []]);
     expect(schedule?.fileName).toBe(name.replace('.schedule', ''));
   });
 
   test.each(['good-bisque.csv', 'cone-06-for-6.json', 'aborted.jsonl', 'decal.txt'])(
     'are logs otherwise: %s',
-    async (name) => {
-      const { logs, schedule, refused } = await opened([sample(name)]);
+    (name) => {
+      const { logs, schedule, refused } = opened([sample(name)]);
       expect([schedule, refused]).toEqual([null, []]);
       expect(logs.map(({ fileName }) => fileName)).toEqual([name]);
-      // Node's own hash, as the outside view of the browser's.
-      expect(logs[0]?.sha256).toBe(sha256(readFileSync(join(SAMPLES, name))));
     },
   );
 
-  test('are what they were opened as, where that is known', async () => {
+  test('are what they were opened as, where that is known', () => {
     const text = readFileSync(join(SAMPLES, 'decal.schedule.csv'), 'utf8');
-    expect((await opened([file('a.csv', 'log', text)])).logs).toHaveLength(1);
-    expect(await opened([file('b.csv', 'schedule', 'no schedule')])).toEqual({
+    expect(opened([file('a.csv', 'log', text)]).logs).toHaveLength(1);
+    expect(opened([file('b.csv', 'schedule', 'no schedule')])).toEqual({
       logs: [],
       schedule: { fileName: 'b.csv', text: 'no schedule' },
       refused: [],
     });
   });
 
-  test('are better refused as a schedule, where the name says that they are one', async () => {
-    const { schedule } = await opened([file('mine.Schedule.JSON', 'unknown', '{"segments": 1}')]);
+  test('are better refused as a schedule, where the name says that they are one', () => {
+    const { schedule } = opened([file('mine.Schedule.JSON', 'unknown', '{"segments": 1}')]);
     expect(schedule?.text).toBe('{"segments": 1}');
   });
 
-  test('leave the last of several schedules, and every log in order', async () => {
-    const { logs, schedule } = await opened([
+  test('leave the last of several schedules, and every log in order', () => {
+    const { logs, schedule } = opened([
       file('a', 'log', 'a'),
       file('s1', 'schedule', '1'),
       file('b', 'log', 'b'),
@@ -69,10 +66,10 @@ describe('files that come in together', () => {
     expect(schedule).toEqual({ fileName: 's2', text: '2' });
   });
 
-  test('are refused one by one', async () => {
+  test('are refused one by one', () => {
     const gone: FileIn = { fileName: 'c', role: 'log', content: { refused: 'no such file' } };
     const long = file('s', 'schedule', ' '.repeat(1024 * 1024 + 1));
-    const { logs, schedule, refused } = await opened([file('a', 'log', 'a'), gone, long]);
+    const { logs, schedule, refused } = opened([file('a', 'log', 'a'), gone, long]);
     expect([logs.length, schedule]).toEqual([1, null]);
     expect(refused).toEqual([
       { fileName: 'c', role: 'log', why: 'no such file' },

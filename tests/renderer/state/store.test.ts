@@ -26,7 +26,6 @@ const refused: Outcome = {
 const log = (fileName: string): OpenedLog => ({
   fileName,
   bytes: new TextEncoder().encode('x'),
-  sha256: 'ab',
 });
 const SCHEDULE = {
   fileName: 'mine.schedule.json',

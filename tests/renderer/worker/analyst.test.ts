@@ -5,7 +5,7 @@ import { exampleDocument } from '../../fixtures/documents/load.ts';
 
 const document = exampleDocument('good-firing');
 const log = (fileName: string): LogFile => ({
-  ...{ fileName, byteLength: 1, sha256: null },
+  ...{ fileName, byteLength: 1 },
   content: { blob: new Blob(['x']) },
 });
 

@@ -9,7 +9,7 @@ const rows = Array.from(
   (_, i) => `${i * 60},${20 + 980 * Math.sin((i * Math.PI) / 599)}`,
 );
 const text = ['seconds,temperature (°C)', ...rows, ''].join('\n');
-const log = { fileName: 'a.csv', sha256: null, content: { blob: new Blob([text]) } };
+const log = { fileName: 'a.csv', content: { blob: new Blob([text]) } };
 const request = (rest: Partial<AnalysisRequest> = {}): AnalysisRequest => ({
   id: 1,
   logKey: 1,
@@ -64,12 +64,6 @@ describe('the answerer', () => {
     expect(trace!.celsius).toHaveLength(0);
     const again = await asked(answer, request({ options: { cone: '06' } }));
     expect(again.document.trace.samples).toBe(600);
-  });
-
-  it('takes the host’s hash where there is one', async () => {
-    const known = { ...log, sha256: 'from the host' };
-    const { document } = await asked(createAnswerer(surroundings), request({ log: known }));
-    expect(document.source.sha256).toBe('from the host');
   });
 
   it('gives back a blob of bytes that it was handed, and reads a blob as it reads bytes', async () => {
