@@ -44,9 +44,10 @@ const OFFERED: readonly OfferedSchedule[] = sampleSchedules.map(({ fileName, tex
 const Telling = () => {
   const actions = useActions();
   const told = useApp((state) => state.told);
+  const drafts = useApp((state) => state.drafts);
   const unit = useApp((state) => state.preferences.unit);
   const scheduleRefused = useApp((state) => state.scheduleRefused);
-  const { setTold, showTelling } = useAppStore().getState();
+  const { setTold, setDrafts, showTelling } = useAppStore().getState();
   const panel = useRef<HTMLElement>(null);
   // Who opens the panel by a key goes on in it; closed, the focus goes back to where it came from.
   useEffect(() => {
@@ -71,6 +72,8 @@ const Telling = () => {
         options={told}
         unit={unit}
         onOptions={(next) => void setTold(next)}
+        drafts={drafts}
+        onDrafts={setDrafts}
         offered={OFFERED}
         onOpenSchedule={actions.openSchedule}
         scheduleRefused={scheduleRefused}

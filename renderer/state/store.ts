@@ -6,6 +6,7 @@ import { wording } from '../../core/wording/wording.ts';
 import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/host.ts';
 import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { Answered, LogFile, Stage } from '../worker/protocol.ts';
+import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
 import type { Firing, Notice, OpenFiring, SettledFiring } from './firing.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
@@ -17,6 +18,8 @@ export interface AppState {
   readonly firing: Firing;
   /** What the person told about the firing. */
   readonly told: Options;
+  /** What was begun in the panel and is not told yet. */
+  readonly drafts: Drafts;
   readonly preferences: Preferences;
   /** The finding that was chosen, by its place in the document. */
   readonly selected: number | null;
@@ -39,6 +42,7 @@ export interface AppState {
   readonly setTold: (told: Options) => Promise<void>;
   /** Changes a part of what was told. */
   readonly tell: (change: OptionsChange) => Promise<void>;
+  readonly setDrafts: (change: Partial<Drafts>) => void;
   readonly cancelReading: () => void;
   readonly closeFiring: () => void;
   readonly select: (finding: number | null) => void;
@@ -169,6 +173,7 @@ export const createAppStore = (
     return {
       firing: { kind: 'empty' },
       told: {},
+      drafts: NO_DRAFTS,
       preferences,
       selected: null,
       notice: null,
@@ -213,6 +218,8 @@ export const createAppStore = (
       },
 
       tell: (change) => get().setTold(retold(get().told, change)),
+
+      setDrafts: (change) => set({ drafts: { ...get().drafts, ...change } }),
 
       cancelReading: () => {
         const { firing } = get();

@@ -1,6 +1,5 @@
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Cone, ConeType } from '../../core/model/cone.ts';
+import type { ConeType } from '../../core/model/cone.ts';
 import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 import { BURST_CAUTION, HOTTER_CAUTION } from '../../core/wording/cautions.ts';
@@ -8,21 +7,22 @@ import { Caution } from '../controls/caution.tsx';
 import { Choice } from '../controls/choice.tsx';
 import { CONE_CHOICES } from '../controls/cone-names.ts';
 import { TextEntry } from '../controls/text-entry.tsx';
-import { newAim, scheduleOfAim } from './cone-aim.ts';
+import { scheduleOfAim, type AimDraft } from './cone-aim.ts';
 import { entryText, typedEntry } from './entry.ts';
 import { ScheduleCurve } from './schedule-curve.tsx';
 
 interface FromConeProps {
   readonly unit: TemperatureUnit;
-  /** The cone to begin with. */
-  readonly cone: Cone | null;
+  readonly aim: AimDraft;
+  readonly onAim: (aim: AimDraft) => void;
+  readonly onGiveUp: () => void;
   readonly coneType: ConeType | undefined;
   readonly onSchedule: (schedule: Schedule) => void;
 }
 
 /** A schedule from the cone to be reached, the rate of the last climb and the hold at the top. */
-export const FromCone = ({ unit, cone, coneType, onSchedule }: FromConeProps) => {
-  const [aim, setAim] = useState(() => newAim(cone));
+export const FromCone = (props: FromConeProps) => {
+  const { unit, aim, onAim, onGiveUp, coneType, onSchedule } = props;
   const made = scheduleOfAim(aim, coneType);
   const wrong = 'faults' in made ? made.faults.wrong : {};
   const schedule = 'schedule' in made ? made.schedule : null;
@@ -33,14 +33,14 @@ export const FromCone = ({ unit, cone, coneType, onSchedule }: FromConeProps) =>
           label="Cone to reach"
           value={aim.cone}
           choices={CONE_CHOICES}
-          onChoice={(next) => next && setAim({ ...aim, cone: next })}
+          onChoice={(next) => next && onAim({ ...aim, cone: next })}
         />
         <TextEntry
           label="Rate of the last climb"
           isNumber
           unit={`°${unit}/h`}
           value={entryText(aim.rate, 'rate', unit)}
-          onText={(text) => setAim({ ...aim, rate: typedEntry(text, unit) })}
+          onText={(text) => onAim({ ...aim, rate: typedEntry(text, unit) })}
           wrong={wrong.rate ?? null}
         />
         <TextEntry
@@ -48,7 +48,7 @@ export const FromCone = ({ unit, cone, coneType, onSchedule }: FromConeProps) =>
           isNumber
           unit="min"
           value={aim.hold}
-          onText={(hold) => setAim({ ...aim, hold })}
+          onText={(hold) => onAim({ ...aim, hold })}
           wrong={wrong.hold ?? null}
         />
       </div>
@@ -62,13 +62,18 @@ export const FromCone = ({ unit, cone, coneType, onSchedule }: FromConeProps) =>
         is reckoned from published end points: let cones prove it.
       </p>
       <Caution>{`${BURST_CAUTION} ${HOTTER_CAUTION}`}</Caution>
-      <Button
-        className="button"
-        isDisabled={schedule === null}
-        onPress={() => schedule && onSchedule(schedule)}
-      >
-        Use this schedule
-      </Button>
+      <div className="told-buttons">
+        <Button
+          className="button"
+          isDisabled={schedule === null}
+          onPress={() => schedule && onSchedule(schedule)}
+        >
+          Use this schedule
+        </Button>
+        <Button className="button-plain" onPress={onGiveUp}>
+          leave it
+        </Button>
+      </div>
     </div>
   );
 };

@@ -1,6 +1,7 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { Button } from 'react-aria-components';
 import { retold } from '../state/told.ts';
+import { newAim } from './cone-aim.ts';
 import { FromCone } from './from-cone.tsx';
 import { OfferedSchedules } from './offered-schedules.tsx';
 import { ScheduleEditor } from './schedule-editor.tsx';
@@ -19,12 +20,17 @@ const Refused = ({ fileName, message, line }: RefusedSchedule) => (
 /** The schedule: chosen, opened, typed, or made from a cone. */
 export const SchedulePart = (props: ToldPanelProps) => {
   const { options, unit, onOptions, offered, onOpenSchedule, scheduleRefused } = props;
+  const { drafts, onDrafts } = props;
   const id = useId();
   const formId = useId();
-  const [isFromCone, setFromCone] = useState(false);
-  const { draft, change, takeAway, settle } = useScheduleDraft(options.schedule, unit, (schedule) =>
-    onOptions(retold(options, { schedule })),
-  );
+  const { isAiming } = drafts;
+  const { draft, change, takeAway, settle } = useScheduleDraft({
+    schedule: options.schedule,
+    held: drafts.schedule,
+    unit,
+    onHeld: (schedule) => onDrafts({ schedule }),
+    onSchedule: (schedule) => onOptions(retold(options, { schedule })),
+  });
   return (
     <section aria-labelledby={id} className="told-part">
       <h3 id={id}>Schedule</h3>
@@ -49,9 +55,9 @@ export const SchedulePart = (props: ToldPanelProps) => {
         </Button>
         <Button
           className="button"
-          aria-expanded={isFromCone}
-          {...(isFromCone ? { 'aria-controls': formId } : {})}
-          onPress={() => setFromCone(!isFromCone)}
+          aria-expanded={isAiming}
+          {...(isAiming ? { 'aria-controls': formId } : {})}
+          onPress={() => onDrafts({ isAiming: !isAiming })}
         >
           Make one from a cone
         </Button>
@@ -62,16 +68,18 @@ export const SchedulePart = (props: ToldPanelProps) => {
         )}
       </div>
       {scheduleRefused === null ? null : <Refused {...scheduleRefused} />}
-      {isFromCone ? (
+      {isAiming ? (
         <div id={formId} role="group" aria-label="A schedule from a cone">
           <FromCone
             unit={unit}
-            cone={meantCone(options)}
+            aim={drafts.aim ?? newAim(meantCone(options))}
+            onAim={(aim) => onDrafts({ aim })}
+            onGiveUp={() => onDrafts({ aim: null, isAiming: false })}
             coneType={options.coneType}
             onSchedule={(schedule) => {
               change({ change: 'take', schedule });
               settle();
-              setFromCone(false);
+              onDrafts({ aim: null, isAiming: false });
             }}
           />
         </div>

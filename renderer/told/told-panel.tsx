@@ -12,7 +12,7 @@ export type { OfferedSchedule, RefusedSchedule, ToldPanelProps } from './told-pr
 
 /** What the person tells about the firing: all of it optional, all of it changing the answer. */
 export const ToldPanel = (props: ToldPanelProps) => {
-  const { options, unit, onOptions } = props;
+  const { options, unit, onOptions, drafts, onDrafts } = props;
   return (
     <section id="told" aria-labelledby="told-title" className="panel told">
       <h2 id="told-title">What you can tell</h2>
@@ -25,7 +25,12 @@ export const ToldPanel = (props: ToldPanelProps) => {
         <CouplePart options={options} unit={unit} onOptions={onOptions} />
         <KilnPart options={options} onOptions={onOptions} />
       </div>
-      <WitnessCones options={options} onOptions={onOptions} />
+      <WitnessCones
+        options={options}
+        onOptions={onOptions}
+        begun={drafts.witness}
+        onBegun={(witness) => onDrafts({ witness })}
+      />
     </section>
   );
 };

@@ -2,6 +2,7 @@ import type { FileToSave } from '../../electron/host/contract.ts';
 import type { Options } from '../../core/model/options.ts';
 import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
+import type { Drafts } from './drafts.ts';
 
 /** A schedule that can be chosen without opening a file. */
 export interface OfferedSchedule {
@@ -26,6 +27,9 @@ export interface ToldPanelProps {
   readonly unit: TemperatureUnit;
   /** Everything told, with one change in it; called only with options that hold by `zOptions`. */
   readonly onOptions: (next: Options) => void;
+  /** What was begun and is not told yet. */
+  readonly drafts: Drafts;
+  readonly onDrafts: (change: Partial<Drafts>) => void;
   readonly offered: readonly OfferedSchedule[];
   /** Lets the person choose a schedule file, and puts it into the options or refuses it. */
   readonly onOpenSchedule: () => void;

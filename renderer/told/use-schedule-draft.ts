@@ -1,10 +1,10 @@
-import { useEffect, useRef, useState } from 'react';
+import { useMemo } from 'react';
 import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 import { useSettled } from '../controls/use-settled.ts';
+import { draftInHand, type HeldSchedule } from './drafts.ts';
 import {
   changedDraft,
-  draftOf,
   isSameSchedule,
   newDraft,
   readDraft,
@@ -22,42 +22,38 @@ interface DraftInHand {
   readonly settle: () => void;
 }
 
+interface DraftHolder {
+  readonly schedule: Schedule | undefined;
+  readonly held: HeldSchedule | null;
+  readonly unit: TemperatureUnit;
+  readonly onHeld: (held: HeldSchedule | null) => void;
+  readonly onSchedule: (schedule: Schedule | undefined) => void;
+}
+
 /**
  * The schedule that is told, as a draft to be typed in. Each whole state of it is told once the
  * typing rests; a schedule told from elsewhere takes the draft's place.
  */
-export const useScheduleDraft = (
-  schedule: Schedule | undefined,
-  unit: TemperatureUnit,
-  onSchedule: (schedule: Schedule | undefined) => void,
-): DraftInHand => {
-  const [draft, setDraft] = useState(() => (schedule ? draftOf(schedule) : null));
-  const told = useRef(schedule);
-  const settled = useSettled<Schedule>((whole) => {
-    told.current = whole;
-    onSchedule(whole);
+export const useScheduleDraft = (holder: DraftHolder): DraftInHand => {
+  const { schedule, held, unit, onHeld, onSchedule } = holder;
+  const draft = useMemo(() => draftInHand(held, schedule), [held, schedule]);
+  const settled = useSettled<HeldSchedule>((whole) => {
+    // The draft goes on beside the schedule it makes, and is not read from it anew.
+    onHeld(whole);
+    onSchedule(whole.told);
   });
-
-  useEffect(() => {
-    if (isSameSchedule(told.current, schedule)) return;
-    settled.drop();
-    told.current = schedule;
-    setDraft(schedule ? draftOf(schedule) : null);
-  }, [schedule]);
 
   const change = (by: DraftChange): void => {
     const next = changedDraft(draft ?? newDraft(unit), by);
-    setDraft(next);
+    onHeld({ draft: next, told: schedule });
     const whole = readDraft(next).schedule;
-    if (whole === null || isSameSchedule(whole, told.current)) settled.drop();
-    else settled.soon(whole);
+    if (whole === null || isSameSchedule(whole, schedule)) settled.drop();
+    else settled.soon({ draft: next, told: whole });
   };
   const takeAway = (): void => {
     settled.drop();
-    setDraft(null);
-    if (told.current === undefined) return;
-    told.current = undefined;
-    onSchedule(undefined);
+    onHeld(null);
+    if (schedule !== undefined) onSchedule(undefined);
   };
   return { draft, change, takeAway, settle: settled.now };
 };

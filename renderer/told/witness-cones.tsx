@@ -1,6 +1,5 @@
 import { useId, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Cone } from '../../core/model/cone.ts';
 import type { ObservedCone, Options } from '../../core/model/options.ts';
 import { coneName } from '../../core/wording/speech.ts';
 import { Choice } from '../controls/choice.tsx';
@@ -72,38 +71,38 @@ const WitnessFields = ({ witness, onWitness, called }: WitnessFieldsProps) => {
 };
 
 interface NewWitnessProps {
-  readonly cone: Cone;
-  readonly onAdd: (witness: ObservedCone) => void;
+  readonly witness: ObservedCone;
+  readonly onWitness: (witness: ObservedCone) => void;
+  readonly onAdd: () => void;
   readonly onGiveUp: () => void;
 }
 
 /** A cone is told only when it is added: until then nobody has said how far down it was. */
-const NewWitness = ({ cone, onAdd, onGiveUp }: NewWitnessProps) => {
-  const [witness, setWitness] = useState<ObservedCone>({ cone, place: '', bendDegrees: 0 });
-  return (
-    <div className="witness" role="group" aria-label="A cone that was seen">
-      <WitnessFields witness={witness} onWitness={setWitness} called="the new cone" />
-      <div className="told-buttons">
-        <Button className="button" onPress={() => onAdd(witness)}>
-          Add this cone
-        </Button>
-        <Button className="button-plain" onPress={onGiveUp}>
-          leave it
-        </Button>
-      </div>
+const NewWitness = ({ witness, onWitness, onAdd, onGiveUp }: NewWitnessProps) => (
+  <div className="witness" role="group" aria-label="A cone that was seen">
+    <WitnessFields witness={witness} onWitness={onWitness} called="the new cone" />
+    <div className="told-buttons">
+      <Button className="button" onPress={onAdd}>
+        Add this cone
+      </Button>
+      <Button className="button-plain" onPress={onGiveUp}>
+        leave it
+      </Button>
     </div>
-  );
-};
+  </div>
+);
 
 interface WitnessConesProps {
   readonly options: Options;
   readonly onOptions: (next: Options) => void;
+  /** The cone that is being described and not added yet. */
+  readonly begun: ObservedCone | null;
+  readonly onBegun: (witness: ObservedCone | null) => void;
 }
 
 /** The witness cones that were seen when the kiln was opened: which, where, how far down. */
-export const WitnessCones = ({ options, onOptions }: WitnessConesProps) => {
+export const WitnessCones = ({ options, onOptions, begun, onBegun }: WitnessConesProps) => {
   const id = useId();
-  const [isAdding, setAdding] = useState(false);
   const addButton = useRef<HTMLButtonElement>(null);
   const cones = options.observedCones ?? [];
   const backToButton = () => requestAnimationFrame(() => addButton.current?.focus());
@@ -139,23 +138,28 @@ export const WitnessCones = ({ options, onOptions }: WitnessConesProps) => {
             </div>
           );
         })}
-        {isAdding ? (
+        {begun === null ? null : (
           <NewWitness
-            cone={meantCone(options) ?? '6'}
-            onAdd={(witness) => {
-              onOptions(toldWitnesses(options, [...cones, witness]));
-              setAdding(false);
+            witness={begun}
+            onWitness={onBegun}
+            onAdd={() => {
+              onOptions(toldWitnesses(options, [...cones, begun]));
+              onBegun(null);
               backToButton();
             }}
             onGiveUp={() => {
-              setAdding(false);
+              onBegun(null);
               backToButton();
             }}
           />
-        ) : null}
+        )}
       </div>
-      {isAdding ? null : (
-        <Button ref={addButton} className="button" onPress={() => setAdding(true)}>
+      {begun !== null ? null : (
+        <Button
+          ref={addButton}
+          className="button"
+          onPress={() => onBegun({ cone: meantCone(options) ?? '6', place: '', bendDegrees: 0 })}
+        >
           Add a cone that was seen
         </Button>
       )}

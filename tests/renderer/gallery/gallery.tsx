@@ -10,6 +10,7 @@ import { wording } from '../../../core/wording/wording.ts';
 import { ConesPanel } from '../../../renderer/cones/cones-panel.tsx';
 import { LegsPanel } from '../../../renderer/legs/legs-panel.tsx';
 import { ReadingPanel } from '../../../renderer/reading/reading-panel.tsx';
+import { NO_DRAFTS } from '../../../renderer/told/drafts.ts';
 import { ToldPanel, type OfferedSchedule } from '../../../renderer/told/told-panel.tsx';
 import { DOCUMENTS, documentOf, sampleSchedules } from './states.ts';
 
@@ -41,6 +42,7 @@ const REFUSED = {
 
 const Shown = ({ document, offered }: ShownProps) => {
   const [options, setOptions] = useState<Options>(document.options);
+  const [drafts, setDrafts] = useState(NO_DRAFTS);
   const words = wording(document, unit);
   const panel = asked.get('panel');
   const onOptions = (next: Options) => {
@@ -57,6 +59,8 @@ const Shown = ({ document, offered }: ShownProps) => {
           options={options}
           unit={unit}
           onOptions={onOptions}
+          drafts={drafts}
+          onDrafts={(change) => setDrafts((held) => ({ ...held, ...change }))}
           offered={offered}
           onOpenSchedule={() => say('opened', true)}
           scheduleRefused={asked.has('refused') ? REFUSED : null}
