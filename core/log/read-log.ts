@@ -3,9 +3,10 @@ import type { ReadingDecisions } from '../model/options.ts';
 import { Refusal } from '../model/refusal.ts';
 import { Account } from './account.ts';
 import { assembleLog } from './assemble/assemble-log.ts';
+import type { TableRead } from './assemble/table-read.ts';
 import { openText, type GuessEncoding } from './bytes/open-text.ts';
 import type { Text } from './bytes/text.ts';
-import { readDelimited } from './delimited/read-delimited.ts';
+import { readDelimited, type DelimitedRead } from './delimited/read-delimited.ts';
 import { readJson } from './json/read-json.ts';
 import { MAX_FILE_BYTES } from './limits.ts';
 
@@ -18,6 +19,46 @@ export interface ReadingEnvironment {
 }
 
 const isBlank = ({ bytes }: Text): boolean => bytes.every((byte) => byte <= 0x20);
+
+/**
+ * The characters of a file that may be a log.
+ *
+ * @throws Refusal if it is empty, too large or no text
+ */
+export const openLogText = (
+  bytes: Uint8Array,
+  environment: ReadingEnvironment,
+  account: Account,
+): Text => {
+  if (bytes.length === 0) throw new Refusal('empty', 'the file is empty');
+  if (bytes.length > MAX_FILE_BYTES) {
+    const most = MAX_FILE_BYTES / 1024 / 1024;
+    throw new Refusal('too-large', `the file is larger than ${most} MB; cut out the firing in it`);
+  }
+  const text = openText(bytes, environment.guessEncoding, account);
+  if (isBlank(text)) throw new Refusal('empty', 'there is nothing but blanks in the file');
+  return text;
+};
+
+/**
+ * The table in a text, whatever its shape.
+ *
+ * @throws Refusal naming what is missing
+ */
+export const readTable = (
+  text: Text,
+  file: { readonly name: string; readonly byteLength: number },
+  decisions: ReadingDecisions,
+  environment: ReadingEnvironment,
+  account: Account,
+): TableRead | DelimitedRead => {
+  const { name, byteLength } = file;
+  const isCareful = environment.isCareful ?? false;
+  return (
+    readJson(text, name, byteLength, decisions, account) ??
+    readDelimited(text, name, byteLength, decisions, account, isCareful)
+  );
+};
 
 /**
  * Reads a log of any usual shape from the bytes of a file, with a full account of how.
@@ -33,17 +74,8 @@ export const readLog = (
   decisions: ReadingDecisions = {},
   environment: ReadingEnvironment = {},
 ): Log => {
-  if (bytes.length === 0) throw new Refusal('empty', 'the file is empty');
-  if (bytes.length > MAX_FILE_BYTES) {
-    const most = MAX_FILE_BYTES / 1024 / 1024;
-    throw new Refusal('too-large', `the file is larger than ${most} MB; cut out the firing in it`);
-  }
   const account = new Account();
-  const text = openText(bytes, environment.guessEncoding, account);
-  if (isBlank(text)) throw new Refusal('empty', 'there is nothing but blanks in the file');
-  const isCareful = environment.isCareful ?? false;
-  const table =
-    readJson(text, fileName, bytes.length, decisions, account) ??
-    readDelimited(text, fileName, bytes.length, decisions, account, isCareful);
-  return assembleLog(table);
+  const text = openLogText(bytes, environment, account);
+  const file = { name: fileName, byteLength: bytes.length };
+  return assembleLog(readTable(text, file, decisions, environment, account));
 };

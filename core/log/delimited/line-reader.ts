@@ -1,23 +1,12 @@
 import type { RowReader } from '../columns/row-reader.ts';
 import { classOf, isNumberClass, isTimeClass } from '../text/cell-class.ts';
 import { isNoReadingMark } from '../text/marks.ts';
+import { AsideLines, type Aside } from './aside-lines.ts';
 import type { Layout } from './layout.ts';
 import { HeaderWatch } from './header-watch.ts';
 import type { SectionClock } from './section-clock.ts';
 import { splitLine } from './split.ts';
 import { fitsKinds, lookAt } from './survey.ts';
-
-/** Lines that are no rows, counted by what they are. */
-export interface Aside {
-  blank: number;
-  comment: number;
-  header: number;
-  /** Rows of other tables, and of other kinds nested in this one. */
-  table: number;
-  /** Titles, heads of sections and other words between the rows. */
-  text: number;
-  footer: number;
-}
 
 const COMMENT = /^\s*(?:#|%|!|\/\/)/;
 /** A line without any letter or digit is drawn, not written. */
@@ -40,11 +29,14 @@ const isLabel = (cell: string): boolean => /^\p{L}/u.test(cell) && !isNoReadingM
 /** Takes the lines after the header one by one and tells rows from everything else. */
 export class LineReader {
   readonly aside: Aside = { blank: 0, comment: 0, header: 0, table: 0, text: 0, footer: 0 };
+  /** The same lines by their numbers, as far as they are kept. */
+  readonly asideLines = new AsideLines();
   readonly #layout: Layout;
   readonly #rows: RowReader;
   readonly #watch: HeaderWatch;
   readonly #sections: SectionClock | null;
   readonly #hasComments: boolean;
+  #line = 0;
   /** Rows there were when the last break since a good row came: a footer begins there, if any. */
   #breakAt: number | null = null;
 
@@ -69,9 +61,10 @@ export class LineReader {
 
   /** Reads one line (or the lines that one quoted cell runs over). */
   read(text: string, line: number, isUnterminated: boolean): void {
+    this.#line = line;
     if (text.trim() === '') return this.#break('blank');
     if (this.#hasComments && COMMENT.test(text)) {
-      this.aside.comment += 1;
+      this.#setAside('comment', line);
       return;
     }
     const { cells } = splitLine(text, this.#layout.survey.dialect);
@@ -80,11 +73,11 @@ export class LineReader {
     if (this.#sections?.note(cells) === true) return this.#break('text');
     const seen = this.#watch.note(text, () => this.#fits(cells));
     if (seen === 'header') {
-      this.aside.header += 1;
+      this.#setAside('header', line);
       return;
     }
     if (seen === 'elsewhere' || this.#isOuter(cells)) {
-      this.aside.table += 1;
+      this.#setAside('table', line);
       return;
     }
     this.#readRecord(cells, text, line, isUnterminated);
@@ -96,12 +89,19 @@ export class LineReader {
     if (this.#breakAt === null) return;
     const tail = columns.length - this.#breakAt;
     if (tail > LONGEST_FOOTER && tail > 0.1 * columns.length) return;
-    this.aside.footer += tail;
+    for (let row = this.#breakAt; row < columns.length; row += 1) {
+      this.#setAside('footer', columns.line[row]!);
+    }
     columns.cutTo(this.#breakAt);
   }
 
-  #break(kind: 'blank' | 'text'): void {
+  #setAside(kind: keyof Aside, line: number): void {
     this.aside[kind] += 1;
+    this.asideLines.note(line, kind);
+  }
+
+  #break(kind: 'blank' | 'text'): void {
+    this.#setAside(kind, this.#line);
     this.#breakAt ??= this.#rows.columns.length;
   }
 

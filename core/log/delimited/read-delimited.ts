@@ -5,18 +5,24 @@ import type { ReadingDecisions } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
 import { REJECTED_TEXT_CHARS } from '../limits.ts';
 import type { LinesOf, TableRead } from '../assemble/table-read.ts';
+import type { Aside, AsideLines } from './aside-lines.ts';
 import { decideDialect } from './decide-dialect.ts';
 import { dropMarks } from './drop-marks.ts';
 import { findSections } from './find-sections.ts';
 import { layOut, type Layout } from './layout.ts';
-import type { Aside } from './line-reader.ts';
 import { otherOrder } from './other-order.ts';
 import { readRows } from './read-rows.ts';
 import { refuseTable } from './refuse-table.ts';
 import { lineText, sampleLines } from './sample-lines.ts';
 
+/** A table of delimited text, and where its lines stand in the file. */
+export interface DelimitedRead extends TableRead {
+  readonly layout: Layout;
+  readonly asideLines: AsideLines;
+}
+
 /** The texts of single lines, found again by their numbers in one pass over the line ends. */
-const linesIn =
+export const linesIn =
   (text: Text): LinesOf =>
   (lines) => {
     const { bytes } = text;
@@ -58,7 +64,7 @@ export const readDelimited = (
   decisions: ReadingDecisions,
   account: Account,
   isCareful: boolean,
-): TableRead => {
+): DelimitedRead => {
   const lines = sampleLines(text);
   const survey = decideDialect(lines, decisions, account);
   const layout = survey === null ? null : layOut(lines, survey, decisions, account);
@@ -89,6 +95,7 @@ export const readDelimited = (
   }
   return {
     ...read,
+    layout,
     plan,
     sample: layout.sample,
     lineOf: (line) => line,

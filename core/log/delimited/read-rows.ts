@@ -3,10 +3,11 @@ import { afterLineEnd, lineEndFrom, type Text } from '../bytes/text.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import { RawColumns } from '../columns/raw-columns.ts';
 import { RowReader } from '../columns/row-reader.ts';
+import type { Aside, AsideLines } from './aside-lines.ts';
 import type { FastRows } from './fast-rows.ts';
 import { makeFastRows } from './fast-rows.ts';
 import type { Layout } from './layout.ts';
-import { LineReader, type Aside } from './line-reader.ts';
+import { LineReader } from './line-reader.ts';
 import { lineText } from './sample-lines.ts';
 import { SectionClock } from './section-clock.ts';
 import { splitLine } from './split.ts';
@@ -15,6 +16,7 @@ import { splitLine } from './split.ts';
 export interface RowsRead {
   readonly columns: RawColumns;
   readonly aside: Aside;
+  readonly asideLines: AsideLines;
   readonly series: ReadonlyMap<string, number>;
   readonly marks: ReadonlyMap<string, number>;
 }
@@ -69,7 +71,8 @@ class FileReader {
     }
     this.#lines.finish();
     const { columns, series, marks } = this.#rows;
-    return { columns, aside: this.#lines.aside, series, marks };
+    const { aside, asideLines } = this.#lines;
+    return { columns, aside, asideLines, series, marks };
   }
 
   #runFast(fast: FastRows): void {

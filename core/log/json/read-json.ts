@@ -77,6 +77,9 @@ const readRows = (opened: OpenedJson, plan: ColumnPlan): RowReader => {
   return reader;
 };
 
+/** Whether a text begins as JSON does. */
+export const looksLikeJson = (text: Text): boolean => /^[[{]/.test(text.decode(0, 64).trimStart());
+
 /**
  * Reads a JSON file or JSON lines: rows, columns, pairs, nested or keyed readings. Null if the text
  * is no JSON.
@@ -90,7 +93,7 @@ export const readJson = (
   decisions: ReadingDecisions,
   account: Account,
 ): TableRead | null => {
-  if (!/^[[{]/.test(text.decode(0, 64).trimStart())) return null;
+  if (!looksLikeJson(text)) return null;
   if (text.bytes.length > MAX_JSON_BYTES) {
     const most = MAX_JSON_BYTES / 1024 / 1024;
     throw new Refusal('too-large', `JSON is read up to ${most} MB; export the log as CSV`);
