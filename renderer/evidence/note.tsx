@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { prose } from '../../core/report/clean.ts';
 import type { FindingWords } from '../../core/wording/findings.ts';
 import { Caution } from '../controls/caution.tsx';
 import { SeverityShape } from './severity-shape.tsx';
@@ -22,9 +23,9 @@ const Measured = ({ measured }: Pick<FindingWords, 'measured'>) => (
     <tbody>
       {measured.map(({ label, value, limit }) => (
         <tr key={label}>
-          <th scope="row">{label}</th>
-          <td>{value}</td>
-          <td>{limit ?? ''}</td>
+          <th scope="row">{prose(label)}</th>
+          <td>{prose(value)}</td>
+          <td>{prose(limit ?? '')}</td>
         </tr>
       ))}
     </tbody>
@@ -35,7 +36,7 @@ const Alternatives = ({ couldBe }: Pick<FindingWords, 'couldBe'>) => (
   <ul className="note-list">
     {couldBe.map(({ cause, tell }) => (
       <li key={cause}>
-        {cause} <span className="tell">To tell: {tell}</span>
+        {prose(cause)} <span className="tell">To tell: {prose(tell)}</span>
       </li>
     ))}
   </ul>
@@ -43,11 +44,11 @@ const Alternatives = ({ couldBe }: Pick<FindingWords, 'couldBe'>) => (
 
 const Body = ({ why, measured, couldBe, remedy, caution }: FindingWords) => (
   <>
-    <p>{why}</p>
+    <p>{prose(why)}</p>
     {measured.length === 0 ? null : <Measured measured={measured} />}
     <h4>What to do</h4>
-    <p>{remedy}</p>
-    {caution === null ? null : <Caution>{caution}</Caution>}
+    <p>{prose(remedy)}</p>
+    {caution === null ? null : <Caution>{prose(caution)}</Caution>}
     {couldBe.length === 0 ? null : (
       <>
         <h4>What else it could be</h4>
@@ -77,7 +78,7 @@ export const Note = ({ finding, isOpen, isDim, onToggle }: NoteProps) => {
             <span className="unseen">{letter}, </span>
             <span className={`severity-word severity-word-${severity}`}>{severityWord}</span>
           </span>
-          <span className="note-title">{title.text}</span>
+          <span className="note-title">{prose(title.text)}</span>
         </button>
       </h3>
       <div id={body} className="note-body" hidden={!isOpen}>

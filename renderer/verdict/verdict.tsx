@@ -1,4 +1,5 @@
 import type { MouseEvent } from 'react';
+import { prose } from '../../core/report/clean.ts';
 import type { Line } from '../../core/wording/line.ts';
 import type { EvidenceLink } from '../../core/wording/verdict.ts';
 import type { Words } from '../../core/wording/wording.ts';
@@ -18,7 +19,7 @@ const LineText = ({ parts }: Line) =>
         {unbroken(text)}
       </strong>
     ) : (
-      text
+      prose(text)
     ),
   );
 
@@ -55,7 +56,7 @@ export const Verdict = ({ words, onEvidence }: VerdictProps) => {
       ))}
       <p className="load-answer">
         <a href="#load" onClick={(event) => follow(event, TO_LOAD)}>
-          <strong>{words.load.answer}</strong>
+          <strong>{prose(words.load.answer)}</strong>
         </a>
       </p>
     </section>

@@ -84,7 +84,7 @@ describe('from a sentence to its evidence', () => {
     await openSample('overshoot.csv');
     await page.locator('.verdict a').nth(1).click();
     const open = page.locator('.note-open');
-    expect(await open.locator('.note-title').innerText()).toContain('The hold at 1210 °C');
+    expect(await said('.note-open .note-title')).toContain('The hold at 1210 °C');
     for (const part of ['measured', 'held against', 'What to do', 'What else it could be']) {
       expect(await open.innerText()).toContain(part);
     }
