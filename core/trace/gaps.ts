@@ -33,11 +33,14 @@ export const findNoReadings = (
   medianIntervalSeconds: number,
 ): Span[] => {
   const half = medianIntervalSeconds / 2;
+  const begins = atSeconds[0] ?? 0;
   const spans: Span[] = [];
   for (const moment of [...noReadingSeconds].sort((a, b) => a - b)) {
     const next = lowerBound(atSeconds, moment);
-    const from = Math.max(moment - half, next > 0 ? atSeconds[next - 1]! : moment);
+    const from = Math.max(moment - half, next > 0 ? atSeconds[next - 1]! : begins);
     const to = Math.min(moment + half, next < atSeconds.length ? atSeconds[next]! : moment);
+    // The record begins with its first reading; what came before it lies outside.
+    if (to <= from) continue;
     const last = spans.at(-1);
     if (last !== undefined && from <= last.toSeconds + half) {
       spans[spans.length - 1] = spanBetween(last.fromSeconds, Math.max(to, last.toSeconds));

@@ -1,3 +1,4 @@
+import { movedInstant } from '../log/time/civil.ts';
 import type { Log } from '../model/log.ts';
 import type { RemovedSample, Repair, Trace, TraceSummary } from '../model/trace.ts';
 import { Refusal } from '../model/refusal.ts';
@@ -22,6 +23,8 @@ interface Samples {
   readonly removed: readonly RemovedSample[];
   readonly repairs: readonly Repair[];
   readonly onRepairedClock: (stampSeconds: number) => number;
+  /** The moment at which the repaired clock stands at 0, by the log's own stamps. */
+  readonly originStamp: number;
 }
 
 const repaired = (log: Log): Samples => {
@@ -37,8 +40,13 @@ const repaired = (log: Log): Samples => {
     removed: cleaned.removed,
     repairs: [...clock.repairs, ...cleaned.repairs].sort((a, b) => a.fromSeconds - b.fromSeconds),
     onRepairedClock: clock.onRepairedClock,
+    originStamp: log.atSeconds[clock.row[0] ?? 0] ?? 0,
   };
 };
+
+/** The log says when its first row was written, which need not be the first in time. */
+const startInstant = (log: Log, { originStamp }: Samples): string | null =>
+  log.startInstant === null ? null : movedInstant(log.startInstant, originStamp);
 
 const summarise = (
   log: Log,
@@ -57,7 +65,7 @@ const summarise = (
   }
   return {
     samples: celsius.length,
-    startInstant: log.startInstant,
+    startInstant: startInstant(log, samples),
     durationSeconds: seconds(atSeconds[atSeconds.length - 1]!),
     medianIntervalSeconds: seconds(interval),
     noiseC,

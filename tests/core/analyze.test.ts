@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { analyze, analyzeTrace } from '../../core/analyze.ts';
 import { DETECTORS } from '../../core/findings/detector-list.ts';
@@ -64,6 +65,13 @@ describe('a firing analysed', () => {
     const read = makeTrace(log);
     expect(analyzeTrace(log, read, { cone: '4' }).heatWork?.target?.verdict).toBe('over');
     expect(analyzeTrace(log, read, { schedule, cone: '7' }, { sha256: 'ab' })).toEqual(document);
+  });
+
+  it('begins when its first reading was taken, though the newest row comes first', () => {
+    const file = new URL('../fixtures/logs/newest-first.csv', import.meta.url);
+    const { summary } = analyze(new Uint8Array(readFileSync(file)), 'x').trace;
+    // The file's last row, as printed there.
+    expect(summary.startInstant).toBe('2024-03-14T06:30:00');
   });
 
   it('gives the full columns beside the thinned curve', () => {

@@ -81,3 +81,18 @@ const zone = (offsetMinutes: number | null): string => {
   const sign = offsetMinutes < 0 ? '-' : '+';
   return `${sign}${padded(Math.floor(size / 60), 2)}:${padded(size % 60, 2)}`;
 };
+
+const WRITTEN =
+  /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2}):(\d{2}(?:\.\d{1,9})?)(Z|([+-])(\d{2}):(\d{2}))?$/;
+
+/** An instant as {@link isoInstant} writes it, moved by some seconds on the same offset. */
+export const movedInstant = (instant: string, bySeconds: number): string => {
+  const parts = WRITTEN.exec(instant);
+  if (parts === null) throw new Error(`not an instant: ${instant}`);
+  const [year, month, day, hour, minute, second] = parts.slice(1, 7).map(Number);
+  const [, , , , , , , zoneText, sign, zoneHours, zoneMinutes] = parts;
+  const size = Number(zoneHours ?? 0) * 60 + Number(zoneMinutes ?? 0);
+  const offset = zoneText === undefined ? null : sign === '-' ? -size : size;
+  const ofDay = hour! * 3600 + minute! * 60 + second!;
+  return isoInstant(daysFromCivil(year!, month!, day!), ofDay + bySeconds, offset);
+};

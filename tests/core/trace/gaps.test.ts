@@ -36,4 +36,10 @@ describe('stretches without a reading', () => {
       { fromSeconds: 630, toSeconds: 720 },
     ]);
   });
+
+  it('begin with the record where its first rows had no reading', () => {
+    const beforeIt = [-120, -60, 20];
+    expect(findNoReadings(atSeconds, beforeIt, 60)).toEqual([{ fromSeconds: 0, toSeconds: 50 }]);
+    expect(findNoReadings(atSeconds, [-120, -60], 60)).toEqual([]);
+  });
 });

@@ -56,4 +56,18 @@ describe('making a trace', () => {
     const one = { atSeconds: Float64Array.of(0, 60), celsius: Float64Array.of(20, -9999) };
     expect(() => makeTrace(logOf(one))).toThrow(Refusal);
   });
+
+  it('says when the record began, though the log was written newest first', () => {
+    const newestFirst = {
+      atSeconds: glaze.atSeconds.map((_, i) => -i * 30),
+      celsius: glaze.celsius.slice().reverse(),
+    };
+    const endInstant = '2024-03-15T02:00:00+01:00';
+    const { startInstant, durationSeconds } = makeTrace(
+      logOf(newestFirst, { startInstant: endInstant }),
+    ).summary;
+    const tookMs = Date.parse(endInstant) - Date.parse(startInstant!);
+    expect(tookMs / 1000).toBe(durationSeconds);
+    expect(startInstant).toMatch(/\+01:00$/);
+  });
 });

@@ -5,6 +5,7 @@ import {
   daysFromCivil,
   daysInMonth,
   isoInstant,
+  movedInstant,
 } from '../../../../core/log/time/civil.ts';
 
 test('days and dates agree with the platform over 400 years', () => {
@@ -34,4 +35,12 @@ test('instants are written as ISO 8601', () => {
   expect(isoInstant(19_796, 23_400.25, 60)).toBe('2024-03-14T06:30:00.25+01:00');
   expect(isoInstant(19_796, 86_399.9999999, -570)).toBe('2024-03-15T00:00:00-09:30');
   expect(isoInstant(19_796, -1, null)).toBe('2024-03-13T23:59:59');
+});
+
+test('instants are moved on their own offset', () => {
+  expect(movedInstant('2024-03-14T06:30:00', -7 * 3600)).toBe('2024-03-13T23:30:00');
+  expect(movedInstant('2024-02-28T23:59:59.75+01:00', 0.5)).toBe('2024-02-29T00:00:00.25+01:00');
+  expect(movedInstant('1970-01-01T00:00:00Z', 86_400)).toBe('1970-01-02T00:00:00Z');
+  expect(movedInstant('2024-03-14T06:30:00-09:30', 60)).toBe('2024-03-14T06:31:00-09:30');
+  expect(() => movedInstant('yesterday', 0)).toThrow();
 });
