@@ -5,6 +5,7 @@ import { chooseLogs, chooseSchedule, saveFile } from './dialogs.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from './host/contract.ts';
 import { firingFiles, namedFiles, zFiringFiles } from './host/firing-arguments.ts';
 import { handedFiles, type NamedFile } from './host/handed-files.ts';
+import { keptSchedules } from './host/kept-schedules.ts';
 import { loadPage } from './host/page.ts';
 import { keptPreferences } from './host/preferences.ts';
 import { SHOWN } from './host/shown.ts';
@@ -38,8 +39,14 @@ const handChosen = (chosen: readonly NamedFile[]) => {
   return files.hand(chosen);
 };
 
+/** Where the person's settings are kept. */
+const settings = (): string => app.getPath('userData');
+
 const answers: Answers = {
-  'open-session': () => Promise.resolve({ files: window.begin(), preferences }),
+  'open-session': () => {
+    const schedules = keptSchedules.read(settings());
+    return Promise.resolve({ files: window.begin(), preferences, schedules });
+  },
   'open-logs': async () => handChosen(await chooseLogs(window.current())),
   'open-schedule': async () => handChosen(await chooseSchedule(window.current())),
   'read-file': (sent) => files.read(sent),
@@ -50,9 +57,11 @@ const answers: Answers = {
   },
   'keep-preferences': (changed) => {
     apply(changed);
-    keptPreferences.keep(app.getPath('userData'), changed);
+    keptPreferences.keep(settings(), changed);
     return Promise.resolve(null);
   },
+  'keep-schedule': (sent) => Promise.resolve(keptSchedules.keep(settings(), sent)),
+  'forget-schedule': (sent) => Promise.resolve(keptSchedules.forget(settings(), sent)),
 };
 
 const begin = async (): Promise<void> => {
@@ -61,7 +70,7 @@ const begin = async (): Promise<void> => {
   lockDownSession(session.defaultSession);
   servePage(session.defaultSession, page);
   answerPage(answers);
-  apply(keptPreferences.read(app.getPath('userData')) ?? DEFAULT_PREFERENCES);
+  apply(keptPreferences.read(settings()) ?? DEFAULT_PREFERENCES);
   window.show();
 };
 

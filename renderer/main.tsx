@@ -1,14 +1,18 @@
 import './no-code-from-text.ts';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import type { Schedule } from '../core/model/schedule.ts';
 import { createActions } from './app/actions.ts';
 import { App } from './app/app.tsx';
 import { ActionsContext } from './app/use-actions.ts';
 import { createViewStore } from './curve/view-store.ts';
 import { ViewContext } from './curve/use-view.ts';
 import { connectHost } from './host/host.ts';
+import { bundledSchedules } from './samples/sample-schedules.ts';
+import { createShelf } from './state/shelf.ts';
 import { createAppStore } from './state/store.ts';
 import { AppContext } from './state/use-app.ts';
+import { isSameSchedule } from './told/schedule-draft.ts';
 import { createAnalyst } from './worker/analyst.ts';
 import './theme/base.css';
 
@@ -17,11 +21,18 @@ const spawn = (): Worker =>
 
 const start = async (): Promise<void> => {
   const host = await connectHost();
-  const { opened, preferences } = await host.initial();
-  const store = createAppStore(createAnalyst(spawn), preferences, (kept) => {
-    // Lost preferences are no reason to stop anyone: a host that is gone says so by itself.
-    host.keepPreferences(kept).catch(() => undefined);
-  });
+  const { opened, preferences, schedules } = await host.initial();
+  const isBundled = (schedule: Schedule): boolean =>
+    bundledSchedules.some((one) => isSameSchedule(one, schedule));
+  const store = createAppStore(
+    createAnalyst(spawn),
+    { preferences, schedules },
+    {
+      // Lost preferences are no reason to stop anyone: a host that is gone says so by itself.
+      keepPreferences: (kept) => void host.keepPreferences(kept).catch(() => undefined),
+      shelf: createShelf(host, isBundled),
+    },
+  );
   const view = createViewStore({
     nextFrame: (callback) => requestAnimationFrame(callback),
     isWanted: () => !matchMedia('(prefers-reduced-motion: reduce)').matches,

@@ -134,7 +134,7 @@ const setpointNote = ({ alignment }: AnalysisDocument): string => {
  * From here on a schedule lies as well on a log as one that was run does (chosen by the bench of leg
  * boundaries: of schedules that were run nearly all reach it, of others hardly any).
  */
-const WELL_LAID_PERCENT = 65;
+export const WELL_LAID_PERCENT = 65;
 
 const confidenceNote = (document: AnalysisDocument): string | null => {
   const { alignment } = document;

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { zSchedule } from '../../core/model/schedule.ts';
+import { MOST_SEGMENTS } from '../../core/schedule/bounds.ts';
 import type { EventName, RequestName } from './message-names.ts';
 
 /**
@@ -31,10 +33,25 @@ export type Preferences = z.infer<typeof zPreferences>;
 
 export const DEFAULT_PREFERENCES: Preferences = { unit: 'C', theme: 'system', textPercent: 100 };
 
-/** What the page begins with: the files of the command line, if there are any. */
+const zScheduleName = z.string().min(1).max(200);
+/** So many that each can still be held against a log while one waits (chosen). */
+export const MOST_KEPT_SCHEDULES = 24;
+
+/** A schedule that is kept, under its name. */
+export const zKeptSchedule = zSchedule.extend({
+  name: zScheduleName,
+  segments: zSchedule.shape.segments.max(MOST_SEGMENTS),
+});
+
+/** The schedules that the person opened or made, the last used first. */
+export const zKeptSchedules = z.array(zKeptSchedule).max(MOST_KEPT_SCHEDULES);
+export type KeptSchedules = z.infer<typeof zKeptSchedules>;
+
+/** What the page begins with: the files of the command line, if there are any, and what is kept. */
 export const zSession = z.strictObject({
   files: z.array(zHandedFile),
   preferences: zPreferences,
+  schedules: zKeptSchedules,
 });
 export type Session = z.infer<typeof zSession>;
 
@@ -111,6 +128,12 @@ export const REQUESTS = {
     answered: zNothing,
   },
   'keep-preferences': { sent: zPreferences, answered: zNothing },
+  'keep-schedule': {
+    /** `insteadOf` names an earlier state of the same schedule, where its name was changed. */
+    sent: z.strictObject({ schedule: zKeptSchedule, insteadOf: zScheduleName.nullable() }),
+    answered: zKeptSchedules,
+  },
+  'forget-schedule': { sent: z.strictObject({ name: zScheduleName }), answered: zKeptSchedules },
 } satisfies Record<RequestName, Exchange>;
 
 /** What the page is told without having asked. */

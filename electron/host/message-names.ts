@@ -12,6 +12,8 @@ export const REQUEST_NAMES = [
   'save-file',
   'copy-text',
   'keep-preferences',
+  'keep-schedule',
+  'forget-schedule',
 ] as const;
 export type RequestName = (typeof REQUEST_NAMES)[number];
 

@@ -1,12 +1,12 @@
-import { useEffect, useLayoutEffect, useRef } from 'react';
-import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { fitsWords } from '../../core/wording/fits.ts';
 import { useViewStore } from '../curve/use-view.ts';
 import { goTo } from '../sheet/go-to.ts';
 import { EmptyState } from '../sheet/empty-state.tsx';
 import { ReadingState } from '../sheet/reading-state.tsx';
 import { RefusedState } from '../sheet/refused-state.tsx';
 import { Sheet } from '../sheet/sheet.tsx';
-import { sampleSchedules } from '../samples/sample-schedules.ts';
+import { bundledSchedules } from '../samples/sample-schedules.ts';
 import type { Firing } from '../state/firing.ts';
 import { openFiring } from '../state/store.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
@@ -34,12 +34,29 @@ const Shown = ({ firing }: { readonly firing: Firing }) => {
   }
 };
 
-/** The schedules of the samples, read once. */
-const OFFERED: readonly OfferedSchedule[] = sampleSchedules.map(({ fileName, text }) => ({
-  id: fileName,
+const OF_SAMPLES = bundledSchedules.map((schedule, index): OfferedSchedule => ({
+  id: `sample-${index}`,
   origin: 'sample',
-  schedule: readSchedule(text, fileName),
+  schedule,
 }));
+
+/** The schedules at hand: those kept, the best first where they were laid on a log, then samples. */
+const useOffered = (): readonly OfferedSchedule[] => {
+  const kept = useApp((state) => state.kept);
+  const fits = useApp((state) => state.fits);
+  return useMemo(() => {
+    const percents = fitsWords(fits?.map(({ confidence }) => confidence) ?? []).percents;
+    const mine = fits?.map(({ schedule }) => schedule) ?? kept;
+    const offered = mine.map((schedule, index): OfferedSchedule => {
+      const fit = percents[index];
+      return {
+        ...{ id: `kept-${schedule.name}`, origin: 'kept', schedule },
+        ...(fit === undefined ? {} : { fit }),
+      };
+    });
+    return [...offered, ...OF_SAMPLES];
+  }, [kept, fits]);
+};
 
 const Telling = () => {
   const actions = useActions();
@@ -47,7 +64,8 @@ const Telling = () => {
   const drafts = useApp((state) => state.drafts);
   const unit = useApp((state) => state.preferences.unit);
   const scheduleRefused = useApp((state) => state.scheduleRefused);
-  const { setTold, setDrafts, showTelling } = useAppStore().getState();
+  const offered = useOffered();
+  const { setTold, setDrafts, forgetSchedule, showTelling } = useAppStore().getState();
   const panel = useRef<HTMLElement>(null);
   // Who opens the panel by a key goes on in it; closed, the focus goes back to where it came from.
   useEffect(() => {
@@ -74,7 +92,8 @@ const Telling = () => {
         onOptions={(next) => void setTold(next)}
         drafts={drafts}
         onDrafts={setDrafts}
-        offered={OFFERED}
+        offered={offered}
+        onForget={(name) => void forgetSchedule(name)}
         onOpenSchedule={actions.openSchedule}
         scheduleRefused={scheduleRefused}
         onSaveSchedule={actions.save}

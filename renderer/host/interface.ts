@@ -1,12 +1,14 @@
 import type {
   FileToSave,
   HandedFile,
+  KeptSchedules,
   MenuCommand,
   Preferences,
   Saved,
 } from '../../electron/host/contract.ts';
+import type { Schedule } from '../../core/model/schedule.ts';
 
-export type { FileToSave, MenuCommand, Preferences, Saved };
+export type { FileToSave, KeptSchedules, MenuCommand, Preferences, Saved };
 
 /** A log as it lies on the disk. */
 export interface OpenedLog {
@@ -42,6 +44,8 @@ export interface Beginning {
   /** The files of the command line; nothing where none were given. */
   readonly opened: Opened;
   readonly preferences: Preferences;
+  /** The schedules that were kept, the last used first. */
+  readonly schedules: KeptSchedules;
 }
 
 /**
@@ -68,6 +72,13 @@ export interface Host {
   copyText(text: string): Promise<boolean>;
   /** Keeps the preferences for the next session. */
   keepPreferences(preferences: Preferences): Promise<void>;
+  /**
+   * Keeps a schedule under its name, in the place of an earlier state of it if one is named.
+   * Resolves with all that are kept.
+   */
+  keepSchedule(schedule: Schedule, insteadOf: string | null): Promise<KeptSchedules>;
+  /** Forgets the kept schedule of a name; as {@link keepSchedule}. */
+  forgetSchedule(name: string): Promise<KeptSchedules>;
   /** Files that the system or a second start handed over. Returns what ends the listening. */
   onFilesOpened(listener: (opened: Opened) => void): () => void;
   /** Choices in the desktop's menu. Never called in a browser. */

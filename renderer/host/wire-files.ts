@@ -18,8 +18,8 @@ export const fetchFiles = async (wire: Wire, files: readonly HandedFile[]): Prom
 /** Asks what to begin with, once: every call has the same answer. */
 export const beginning = (wire: Wire): (() => Promise<Beginning>) => {
   const begin = async (): Promise<Beginning> => {
-    const { files, preferences } = await ask(wire, 'open-session', null);
-    return { opened: await fetchFiles(wire, files), preferences };
+    const { files, ...kept } = await ask(wire, 'open-session', null);
+    return { opened: await fetchFiles(wire, files), ...kept };
   };
   let begun: Promise<Beginning> | undefined;
   return () => (begun ??= begin());

@@ -1,4 +1,5 @@
-import type { OpenedSchedule } from '../host/host.ts';
+import type { Schedule } from '../../core/model/schedule.ts';
+import { readSchedule } from '../../core/schedule/read-schedule.ts';
 
 const texts = import.meta.glob<string>('../../sample-traces/*.schedule.*', {
   query: '?raw',
@@ -6,7 +7,7 @@ const texts = import.meta.glob<string>('../../sample-traces/*.schedule.*', {
   eager: true,
 });
 
-/** The schedule files of the samples, which can be chosen for any log. */
-export const sampleSchedules: readonly OpenedSchedule[] = Object.entries(texts).map(
-  ([path, text]) => ({ fileName: path.replace(/^.*\//, ''), text }),
+/** The schedules of the samples, which can be chosen for any log. */
+export const bundledSchedules: readonly Schedule[] = Object.entries(texts).map(([path, text]) =>
+  readSchedule(text, path.replace(/^.*\//, '')),
 );

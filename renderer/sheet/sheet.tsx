@@ -15,6 +15,7 @@ import { useTheme } from '../theme/use-theme.ts';
 import { Verdict } from '../verdict/verdict.tsx';
 import { Guesses } from './guesses.tsx';
 import { goTo } from './go-to.ts';
+import { NoSchedule } from './no-schedule.tsx';
 import './sheet.css';
 
 const ResetZoom = () => {
@@ -75,19 +76,6 @@ const Legend = ({ firing }: { readonly firing: OpenFiring }) => {
   return <p className="muted small legend">{says.filter((said) => said !== null).join(' ')}</p>;
 };
 
-const NoSchedule = ({ firing }: { readonly firing: OpenFiring }) => {
-  const { showTelling } = useAppStore().getState();
-  if (firing.document.schedule !== null) return null;
-  return (
-    <p className="no-schedule small">
-      No schedule to hold the curve against.{' '}
-      <button type="button" className="button" onClick={() => showTelling(true)}>
-        Choose, open or type one
-      </button>
-    </p>
-  );
-};
-
 const Cautions = ({ cautions }: { readonly cautions: readonly string[] }) => (
   <section id="cautions" className="panel" aria-labelledby="cautions-title">
     <h2 id="cautions-title" tabIndex={-1}>
@@ -146,7 +134,7 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
           </div>
           <Curve {...{ firing, textPercent, selected, onSelect }} theme={shownTheme} />
           <Legend firing={firing} />
-          <NoSchedule firing={firing} />
+          {document.schedule === null ? <NoSchedule /> : null}
         </section>
         <Notes words={words} selected={selected} onSelect={onSelect} />
       </div>

@@ -4,10 +4,14 @@ import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 import { wording } from '../../core/wording/wording.ts';
 import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/host.ts';
+import type { Beginning, KeptSchedules } from '../host/interface.ts';
 import type { Analyst, Outcome } from '../worker/analyst.ts';
-import type { Answered, LogFile, Stage } from '../worker/protocol.ts';
+import type { ScheduleFit } from '../worker/fitting.ts';
+import type { Answered, LogFile, ShownTrace, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
+import { isSameSchedule } from '../told/schedule-draft.ts';
 import type { Firing, Notice, OpenFiring, SettledFiring } from './firing.ts';
+import type { Shelf } from './shelf.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
 
@@ -21,6 +25,10 @@ export interface AppState {
   /** What was begun in the panel and is not told yet. */
   readonly drafts: Drafts;
   readonly preferences: Preferences;
+  /** The schedules that are kept from one session to the next, the last used first. */
+  readonly kept: KeptSchedules;
+  /** How they lie on a log that has no schedule, the best first; null elsewhere or until known. */
+  readonly fits: readonly ScheduleFit[] | null;
   /** The finding that was chosen, by its place in the document. */
   readonly selected: number | null;
   readonly notice: Notice | null;
@@ -42,6 +50,7 @@ export interface AppState {
   readonly setTold: (told: Options) => Promise<void>;
   /** Changes a part of what was told. */
   readonly tell: (change: OptionsChange) => Promise<void>;
+  readonly forgetSchedule: (name: string) => Promise<void>;
   readonly setDrafts: (change: Partial<Drafts>) => void;
   readonly cancelReading: () => void;
   readonly closeFiring: () => void;
@@ -94,13 +103,22 @@ const sameFinding = (
 const verdictText = ({ words }: OpenFiring): string =>
   words.verdict.map(({ text }) => text).join(' ');
 
+/** What outlives the session. */
+export interface Keeping {
+  readonly keepPreferences: (preferences: Preferences) => void;
+  readonly shelf: Shelf;
+}
+
 /** Everything the window holds, and all that can be done in it. */
 export const createAppStore = (
   analyst: Analyst,
-  preferences: Preferences,
-  keepPreferences: (preferences: Preferences) => void,
+  { preferences, schedules }: Pick<Beginning, 'preferences' | 'schedules'>,
+  keeping: Keeping,
 ): AppStore =>
   createStore<AppState>((set, get) => {
+    /** The trace and the schedules that were laid on it last, or are being laid. */
+    let laid: { readonly trace: ShownTrace; readonly kept: KeptSchedules } | null = null;
+
     const firingFrom = (log: LogFile, answer: Answered, isWorking: boolean): OpenFiring | null => {
       const before = openFiring(get());
       const trace = answer.trace ?? before?.trace;
@@ -119,6 +137,31 @@ export const createAppStore = (
       const firing = firingFrom(log, outcome, false);
       if (!firing) return;
       set({ firing, selected: null, announcement: verdictText(firing) });
+      void layKeptOn();
+    };
+
+    /** Tells, where there is no schedule, which of those kept lie best on the log. */
+    const layKeptOn = async (): Promise<void> => {
+      const { kept } = get();
+      const firing = openFiring(get());
+      if (!firing || firing.document.schedule !== null || kept.length === 0) {
+        laid = null;
+        set({ fits: null });
+        return;
+      }
+      if (laid?.trace === firing.trace && laid.kept === kept) return;
+      const laying = { trace: firing.trace, kept };
+      if (laid?.trace !== firing.trace) set({ fits: null });
+      laid = laying;
+      const fits = await analyst.fit(firing.log, kept);
+      if (laid !== laying) return;
+      if (fits) set({ fits });
+      else laid = null;
+    };
+
+    const keep = async (schedule: Schedule, how: 'opened' | 'made'): Promise<void> => {
+      const kept = await keeping.shelf.keep(schedule, how);
+      if (kept) set({ kept });
     };
 
     const read = async (log: LogFile): Promise<void> => {
@@ -157,6 +200,7 @@ export const createAppStore = (
       const firing = firingFrom(now.log, outcome, !isLast);
       const selected = sameFinding(now, get().selected, outcome);
       if (firing) set({ firing, selected, announcement: verdictText(firing) });
+      void layKeptOn();
     };
 
     /** A schedule file's schedule; null where it cannot be used, which is then said. */
@@ -164,6 +208,7 @@ export const createAppStore = (
       const chosen = scheduleFrom(given);
       if ('schedule' in chosen) {
         set({ scheduleRefused: null });
+        void keep(chosen.schedule, 'opened');
         return chosen.schedule;
       }
       set({ scheduleRefused: chosen.refused, notice: problem(refusedText(chosen.refused)) });
@@ -175,6 +220,8 @@ export const createAppStore = (
       told: {},
       drafts: NO_DRAFTS,
       preferences,
+      kept: schedules,
+      fits: null,
       selected: null,
       notice: null,
       isTelling: false,
@@ -209,15 +256,29 @@ export const createAppStore = (
         if (schedule === null) return;
         const text = `Schedule “${schedule.name}” is ready. Now open the log of a firing.`;
         if (get().firing.kind === 'empty') set({ notice: { tone: 'said', text } });
-        await get().tell({ schedule });
+        set({ told: retold(get().told, { schedule }) });
+        await revise();
       },
 
       setTold: async (told) => {
+        const before = get().told.schedule;
         set({ told });
+        const { schedule } = told;
+        if (schedule && !isSameSchedule(schedule, before)) {
+          const isKept = get().kept.some((one) => isSameSchedule(one, schedule));
+          void keep(schedule, isKept ? 'opened' : 'made');
+        }
         await revise();
       },
 
       tell: (change) => get().setTold(retold(get().told, change)),
+
+      forgetSchedule: async (name) => {
+        const kept = await keeping.shelf.forget(name);
+        if (kept)
+          set({ kept, fits: get().fits?.filter(({ schedule }) => schedule.name !== name) ?? null });
+        await layKeptOn();
+      },
 
       setDrafts: (change) => set({ drafts: { ...get().drafts, ...change } }),
 
@@ -240,7 +301,7 @@ export const createAppStore = (
         const changed = { ...get().preferences, ...change };
         if (change.unit) set({ firing: saidIn(get().firing, change.unit) });
         set({ preferences: changed });
-        keepPreferences(changed);
+        keeping.keepPreferences(changed);
       },
 
       stepText: (steps) => {

@@ -15,7 +15,7 @@ interface OfferedSchedulesProps {
 }
 
 const ORIGINS = [
-  ['recent', 'Used lately'],
+  ['kept', 'Kept on this computer'],
   ['sample', 'Samples'],
 ] as const;
 
@@ -37,9 +37,12 @@ export const OfferedSchedules = ({ offered, onChoose }: OfferedSchedulesProps) =
           return mine.length === 0 ? null : (
             <MenuSection key={origin} id={origin}>
               <Header className="choice-header">{heading}</Header>
-              {mine.map(({ id, schedule }) => (
+              {mine.map(({ id, schedule, fit }) => (
                 <MenuItem key={id} id={id} textValue={schedule.name} className="choice-item">
                   {schedule.name}
+                  {fit === undefined ? null : (
+                    <span className="choice-aside">{`lies on this log with ${fit}`}</span>
+                  )}
                 </MenuItem>
               ))}
             </MenuSection>

@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { retold } from '../state/told.ts';
 import { newAim } from './cone-aim.ts';
 import { FromCone } from './from-cone.tsx';
+import { KeptSchedules } from './kept-schedules.tsx';
 import { OfferedSchedules } from './offered-schedules.tsx';
 import { ScheduleEditor } from './schedule-editor.tsx';
 import { meantCone } from './told-options.ts';
@@ -67,6 +68,11 @@ export const SchedulePart = (props: ToldPanelProps) => {
           </Button>
         )}
       </div>
+      <KeptSchedules
+        kept={offered.filter(({ origin }) => origin === 'kept')}
+        unit={unit}
+        onForget={props.onForget}
+      />
       {scheduleRefused === null ? null : <Refused {...scheduleRefused} />}
       {isAiming ? (
         <div id={formId} role="group" aria-label="A schedule from a cone">

@@ -8,7 +8,9 @@ import type { Drafts } from './drafts.ts';
 export interface OfferedSchedule {
   /** Unique among those offered. */
   readonly id: string;
-  readonly origin: 'recent' | 'sample';
+  readonly origin: 'kept' | 'sample';
+  /** How well it lies on the log that is open, `83 %`; left out where that is not known. */
+  readonly fit?: string;
   readonly schedule: Schedule;
 }
 
@@ -31,6 +33,8 @@ export interface ToldPanelProps {
   readonly drafts: Drafts;
   readonly onDrafts: (change: Partial<Drafts>) => void;
   readonly offered: readonly OfferedSchedule[];
+  /** Forgets a kept schedule by its name. */
+  readonly onForget: (name: string) => void;
   /** Lets the person choose a schedule file, and puts it into the options or refuses it. */
   readonly onOpenSchedule: () => void;
   readonly scheduleRefused: RefusedSchedule | null;

@@ -1,12 +1,12 @@
 import '../no-code-from-text.ts';
 import { detect } from 'chardet';
 import { buffersOf, createAnswerer, refusedBy } from './answerer.ts';
-import type { AnalysisRequest, WorkerMessage } from './protocol.ts';
+import type { AnalysisRequest, FitRequest, WorkerMessage, WorkerRequest } from './protocol.ts';
 
 /** The worker's own side of `self`, which the DOM's types take for a window. */
 interface WorkerSelf {
   postMessage(message: WorkerMessage, transfer?: Transferable[]): void;
-  onmessage: ((event: MessageEvent<AnalysisRequest>) => void) | null;
+  onmessage: ((event: MessageEvent<WorkerRequest>) => void) | null;
 }
 const worker = self as unknown as WorkerSelf;
 
@@ -17,9 +17,9 @@ const sha256 = async (bytes: Uint8Array<ArrayBuffer>): Promise<string | null> =>
   return Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('');
 };
 
-const answer = createAnswerer({ guessEncoding: detect, sha256 });
+const { answer, fit } = createAnswerer({ guessEncoding: detect, sha256 });
 
-const handle = async (request: AnalysisRequest): Promise<void> => {
+const analyse = async (request: AnalysisRequest): Promise<void> => {
   const { id } = request;
   try {
     const { document, trace } = await answer(request, {
@@ -32,7 +32,18 @@ const handle = async (request: AnalysisRequest): Promise<void> => {
   }
 };
 
+const layOn = (request: FitRequest): void => {
+  const { id } = request;
+  let confidence: number | null = null;
+  try {
+    confidence = fit(request);
+  } catch {
+    // Only a help in choosing is lost; whoever chooses that schedule is told of the fault.
+  }
+  worker.postMessage({ kind: 'fitted', id, confidence });
+};
+
 let last: Promise<void> = Promise.resolve();
 worker.onmessage = ({ data }) => {
-  last = last.then(() => handle(data));
+  last = last.then(() => (data.kind === 'fit' ? layOn(data) : analyse(data)));
 };

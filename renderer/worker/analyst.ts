@@ -1,16 +1,18 @@
 import type { Options } from '../../core/model/options.ts';
+import type { Schedule } from '../../core/model/schedule.ts';
+import { createFitting, type ScheduleFit } from './fitting.ts';
 import type {
-  AnalysisRequest,
   Answered,
   LogFile,
   Refused,
   Stage,
   WorkerMessage,
+  WorkerRequest,
 } from './protocol.ts';
 
 /** As much of a Worker as is used, so that tests can bring their own. */
 export interface WorkerLike {
-  postMessage(message: AnalysisRequest, transfer: Transferable[]): void;
+  postMessage(message: WorkerRequest, transfer: Transferable[]): void;
   terminate(): void;
   onmessage: ((event: MessageEvent<WorkerMessage>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
@@ -29,6 +31,11 @@ export interface Analyst {
    * whatever is under way; of several about one log that pile up only the last is put.
    */
   ask(log: LogFile, options: Options, onStage?: (stage: Stage) => void): Promise<Outcome>;
+  /**
+   * How well each schedule lies on a log that was read, the best first; null where that came to
+   * nothing. It stands back behind every question.
+   */
+  fit(log: LogFile, schedules: readonly Schedule[]): Promise<readonly ScheduleFit[] | null>;
   /** Drops whatever is under way. */
   cancel(): void;
 }
@@ -62,6 +69,12 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
   let lastId = 0;
   let lastKey = 0;
 
+  const fitting = createFitting((request) => {
+    if (!worker || current) return false;
+    worker.postMessage(request, []);
+    return true;
+  });
+
   const keyOf = (log: LogFile): number => {
     const key = keys.get(log) ?? ++lastKey;
     keys.set(log, key);
@@ -75,9 +88,14 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
     const next = waiting;
     waiting = null;
     if (next) put(next);
+    else fitting.goOn();
   };
 
   const receive = (message: WorkerMessage): void => {
+    if (message.kind === 'fitted') {
+      fitting.receive(message.id, message.confidence);
+      return;
+    }
     if (message.id !== current?.id) return;
     const { log, onStage } = current.question;
     if (message.kind === 'stage') onStage(message.stage);
@@ -88,6 +106,7 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
   const dismiss = (): void => {
     worker?.terminate();
     worker = null;
+    fitting.stop();
   };
 
   const start = (): WorkerLike => {
@@ -110,7 +129,13 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
       return;
     }
     worker ??= start();
-    const request = { id: lastId, logKey: keyOf(log), log: { fileName, content }, options };
+    const request: WorkerRequest = {
+      kind: 'analyse',
+      id: lastId,
+      logKey: keyOf(log),
+      log: { fileName, content },
+      options,
+    };
     const isHandedOver = 'bytes' in content;
     if (isHandedOver) log.content = null;
     worker.postMessage(request, isHandedOver ? [content.bytes.buffer] : []);
@@ -135,6 +160,7 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
         if (!current) put(question);
       });
     },
+    fit: (log, schedules) => fitting.start(keyOf(log), schedules),
     cancel,
   };
 };

@@ -1,10 +1,18 @@
+import { align } from '../../core/align/align.ts';
 import { analyzeTrace } from '../../core/analyze.ts';
 import { readLog, type ReadingEnvironment } from '../../core/log/read-log.ts';
 import type { Log } from '../../core/model/log.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
-import type { AnalysisRequest, Answered, Refused, ShownTrace, Stage } from './protocol.ts';
+import type {
+  AnalysisRequest,
+  Answered,
+  FitRequest,
+  Refused,
+  ShownTrace,
+  Stage,
+} from './protocol.ts';
 
 /** What the worker's surroundings supply. */
 export interface Surroundings extends ReadingEnvironment {
@@ -14,6 +22,7 @@ export interface Surroundings extends ReadingEnvironment {
 
 interface KeptReading {
   readonly key: string;
+  readonly logKey: number;
   readonly log: Log;
   readonly trace: Trace;
   readonly sha256: string | null;
@@ -91,11 +100,11 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     tell.stage('reading');
     const log = readLog(bytes, request.log.fileName, request.options.reading, environment);
     tell.stage('repairing');
-    return { key, log, trace: makeTrace(log), sha256: await hash };
+    return { key, logKey: request.logKey, log, trace: makeTrace(log), sha256: await hash };
   };
 
   /** @throws Refusal where the log or an option cannot be used */
-  return async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
+  const answer = async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
     const key = JSON.stringify([request.logKey, request.options.reading ?? {}]);
     const isKept = kept?.key === key;
     const reading = isKept && kept ? kept : await read(request, key, tell);
@@ -105,4 +114,10 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     const document = analyzeTrace(reading.log, reading.trace, request.options, host);
     return { document, trace: isKept ? null : shown(reading.trace) };
   };
+
+  /** The confidence of the alignment with a schedule; null where another log was read last. */
+  const fit = ({ logKey, schedule }: FitRequest): number | null =>
+    kept?.logKey === logKey ? align(kept.trace, schedule).confidence : null;
+
+  return { answer, fit };
 };

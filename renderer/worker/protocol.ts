@@ -1,6 +1,7 @@
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { Options } from '../../core/model/options.ts';
 import type { RefusalCode } from '../../core/model/refusal.ts';
+import type { Schedule } from '../../core/model/schedule.ts';
 import type { Trace } from '../../core/model/trace.ts';
 
 /**
@@ -25,12 +26,23 @@ export const STAGES = ['fetching', 'reading', 'repairing', 'judging'] as const;
 export type Stage = (typeof STAGES)[number];
 
 export interface AnalysisRequest {
+  readonly kind: 'analyse';
   readonly id: number;
   /** Tells one opened log from the next, so that it is read once for many questions. */
   readonly logKey: number;
   readonly log: Pick<LogFile, 'fileName'> & { readonly content: LogContent };
   readonly options: Options;
 }
+
+/** How well does this schedule lie on the log that was read last? */
+export interface FitRequest {
+  readonly kind: 'fit';
+  readonly id: number;
+  readonly logKey: number;
+  readonly schedule: Schedule;
+}
+
+export type WorkerRequest = AnalysisRequest | FitRequest;
 
 /** Why there is no answer: the log's or an option's fault, or a fault of the program. */
 export interface Refused {
@@ -46,6 +58,8 @@ export interface Answered {
 }
 
 export type WorkerMessage =
+  /** Null: the worker has read another log meanwhile, or none. */
+  | { readonly kind: 'fitted'; readonly id: number; readonly confidence: number | null }
   | { readonly kind: 'kept'; readonly id: number; readonly blob: Blob }
   | { readonly kind: 'stage'; readonly id: number; readonly stage: Stage }
   | ({ readonly kind: 'answered'; readonly id: number } & Answered)

@@ -77,6 +77,23 @@ describe('the window', () => {
   });
 });
 
+test('schedules are kept from one program to the next, and forgotten', async () => {
+  const schedule = {
+    ...{ name: 'Mine', cone: '6' },
+    segments: [{ rateCPerHour: 100, minutes: null, targetC: 1222, holdMinutes: 10 }],
+  };
+  const first = await started.onSample();
+  const kept = await askRaw(first.page, 'keep-schedule', { schedule, insteadOf: null });
+  expect(JSON.parse(kept)).toEqual([schedule]);
+  const unnamed = { schedule: { ...schedule, name: '' }, insteadOf: null };
+  expect(await askRaw(first.page, 'keep-schedule', unnamed)).toContain('Error');
+  await first.desktop.end();
+  const { page } = await started.onSample();
+  const begun = JSON.parse(await askRaw(page, 'open-session', null)) as { schedules: unknown };
+  expect(begun.schedules).toEqual([schedule]);
+  expect(await askRaw(page, 'forget-schedule', { name: 'Mine' })).toBe('[]');
+});
+
 describe('files', () => {
   test('are chosen in native dialogs, and none where the person changes their mind', async () => {
     const desktop = await started.launch();

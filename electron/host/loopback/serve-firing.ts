@@ -1,5 +1,6 @@
 import { DEFAULT_PREFERENCES } from '../contract.ts';
 import { handedFiles, type NamedFile } from '../handed-files.ts';
+import { keptSchedules } from '../kept-schedules.ts';
 import type { Page } from '../page.ts';
 import { keptPreferences } from '../preferences.ts';
 import type { Patience } from './attendance.ts';
@@ -8,7 +9,7 @@ import { serveLoopback, type Loopback } from './server.ts';
 /**
  * Serves the page to a browser on this machine, with files to begin with.
  *
- * @param folder where the person's preferences are kept
+ * @param folder where the person's preferences and schedules are kept
  * @throws Error in the system's words where no port can be had
  */
 export const serveFiring = (
@@ -25,13 +26,16 @@ export const serveFiring = (
     {
       'open-session': () => {
         const preferences = keptPreferences.read(folder) ?? DEFAULT_PREFERENCES;
-        return Promise.resolve({ files: begun, preferences });
+        const schedules = keptSchedules.read(folder);
+        return Promise.resolve({ files: begun, preferences, schedules });
       },
       'read-file': (sent) => files.read(sent),
       'keep-preferences': (preferences) => {
         keptPreferences.keep(folder, preferences);
         return Promise.resolve(null);
       },
+      'keep-schedule': (sent) => Promise.resolve(keptSchedules.keep(folder, sent)),
+      'forget-schedule': (sent) => Promise.resolve(keptSchedules.forget(folder, sent)),
     },
     patience,
   );

@@ -8,7 +8,13 @@ import { attendance, PATIENCE, type Patience } from './attendance.ts';
 import { readJson } from './read-json.ts';
 
 /** The requests that a page in a browser has of its host; the rest the browser does itself. */
-export const LOOPBACK_REQUESTS = ['open-session', 'read-file', 'keep-preferences'] as const;
+export const LOOPBACK_REQUESTS = [
+  'open-session',
+  'read-file',
+  'keep-preferences',
+  'keep-schedule',
+  'forget-schedule',
+] as const;
 export type LoopbackRequest = (typeof LOOPBACK_REQUESTS)[number];
 
 export type LoopbackAnswers = {

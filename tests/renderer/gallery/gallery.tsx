@@ -62,6 +62,7 @@ const Shown = ({ document, offered }: ShownProps) => {
           drafts={drafts}
           onDrafts={(change) => setDrafts((held) => ({ ...held, ...change }))}
           offered={offered}
+          onForget={(one) => say('forgotten', one)}
           onOpenSchedule={() => say('opened', true)}
           scheduleRefused={asked.has('refused') ? REFUSED : null}
           onSaveSchedule={(file) => say('saved', file)}
@@ -112,7 +113,7 @@ if (name === null) {
   const [shown, schedules] = await Promise.all([documentOf(name, told), sampleSchedules()]);
   const offered = schedules.map((schedule, index) => ({
     id: `s${index}`,
-    origin: index === 0 ? ('recent' as const) : ('sample' as const),
+    origin: index === 0 ? ('kept' as const) : ('sample' as const),
     schedule,
   }));
   page.render(<Shown document={shown} offered={offered} />);

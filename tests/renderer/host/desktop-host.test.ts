@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
+import { readSchedule } from '../../../core/schedule/read-schedule.ts';
 import { DEFAULT_PREFERENCES } from '../../../electron/host/contract.ts';
 import { EVENT_NAMES, REQUEST_NAMES, type Bridge } from '../../../electron/host/message-names.ts';
 import { desktopHost } from '../../../renderer/host/desktop-host.ts';
@@ -29,12 +30,13 @@ const aBridge = (answers: Partial<Record<(typeof REQUEST_NAMES)[number], unknown
 };
 
 const HANDED = [{ ticket: 'T', fileName: 'a.csv', role: 'log' }];
+const A_SCHEDULE = readSchedule('rate_per_hour,target\n100,1000\n', 'Mine.csv');
 const bytes = () => new TextEncoder().encode('a');
 
 describe('the page over the bridge', () => {
   test('begins with the files that were handed over, once', async () => {
     const { bridge, asked } = aBridge({
-      'open-session': { files: HANDED, preferences: DEFAULT_PREFERENCES },
+      'open-session': { files: HANDED, preferences: DEFAULT_PREFERENCES, schedules: [] },
       'read-file': { bytes: bytes() },
     });
     const host = desktopHost(bridge);
@@ -77,7 +79,11 @@ describe('the page over the bridge', () => {
   });
 
   test('takes nothing from its host that is not in the contract', async () => {
-    const session = { files: [{ ...HANDED[0], path: '/a.csv' }], preferences: DEFAULT_PREFERENCES };
+    const session = {
+      files: [{ ...HANDED[0], path: '/a.csv' }],
+      preferences: DEFAULT_PREFERENCES,
+      schedules: [],
+    };
     await expect(
       desktopHost(aBridge({ 'open-session': session }).bridge).initial(),
     ).rejects.toThrow();
@@ -95,16 +101,22 @@ describe('the page over the bridge', () => {
       'save-file': { outcome: 'saved' },
       'copy-text': null,
       'keep-preferences': null,
+      'keep-schedule': [A_SCHEDULE],
+      'forget-schedule': [],
     });
     const host = desktopHost(bridge);
     const file = { fileName: 'a.csv', kind: 'text/csv' as const, text: 'a' };
     expect(await host.save(file)).toEqual({ outcome: 'saved' });
     expect(await host.copyText('verdict')).toBe(true);
     await host.keepPreferences(DEFAULT_PREFERENCES);
+    expect(await host.keepSchedule(A_SCHEDULE, 'Former')).toEqual([A_SCHEDULE]);
+    expect(await host.forgetSchedule('Mine')).toEqual([]);
     expect(asked).toEqual([
       ['save-file', file],
       ['copy-text', { text: 'verdict' }],
       ['keep-preferences', DEFAULT_PREFERENCES],
+      ['keep-schedule', { schedule: A_SCHEDULE, insteadOf: 'Former' }],
+      ['forget-schedule', { name: 'Mine' }],
     ]);
   });
 });

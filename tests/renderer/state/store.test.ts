@@ -1,5 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
 import { DEFAULT_PREFERENCES } from '../../../electron/host/contract.ts';
+import type { Schedule } from '../../../core/model/schedule.ts';
+import { readSchedule } from '../../../core/schedule/read-schedule.ts';
+import type { Shelf } from '../../../renderer/state/shelf.ts';
 import type { Opened, OpenedLog } from '../../../renderer/host/interface.ts';
 import { createAppStore, openFiring } from '../../../renderer/state/store.ts';
 import type { Analyst, Outcome } from '../../../renderer/worker/analyst.ts';
@@ -39,21 +42,30 @@ const opened = (rest: Partial<Opened>): Opened => ({
 });
 
 /** A store whose analyst answers when the test says so. */
-const setUp = () => {
+const setUp = (kept: Schedule[] = []) => {
   const waiting: ((outcome: Outcome) => void)[] = [];
   const asked: Parameters<Analyst['ask']>[] = [];
   const cancel = vi.fn(() => {
     for (const settle of waiting.splice(0)) settle({ kind: 'superseded' });
   });
+  const fit = vi.fn<Analyst['fit']>((_log, schedules) =>
+    Promise.resolve(schedules.map((schedule) => ({ schedule, confidence: 0.8 }))),
+  );
   const analyst: Analyst = {
     ask: (...question) => {
       asked.push(question);
       return new Promise((resolve) => waiting.push(resolve));
     },
+    fit,
     cancel,
   };
   const keep = vi.fn();
-  const store = createAppStore(analyst, DEFAULT_PREFERENCES, keep);
+  const shelf = {
+    keep: vi.fn<Shelf['keep']>((schedule) => Promise.resolve([schedule])),
+    forget: vi.fn<Shelf['forget']>(() => Promise.resolve([])),
+  };
+  const begun = { preferences: DEFAULT_PREFERENCES, schedules: kept };
+  const store = createAppStore(analyst, begun, { keepPreferences: keep, shelf });
   const answer = async (outcome: Outcome): Promise<void> => {
     waiting.shift()?.(outcome);
     await new Promise((resolve) => setTimeout(resolve));
@@ -62,7 +74,7 @@ const setUp = () => {
     void store.getState().openLog(log('a.csv'));
     await answer(answered(document));
   };
-  return { store, cancel, asked, answer, open, keep, state: store.getState };
+  return { store, shelf, fit, cancel, asked, answer, open, keep, state: store.getState };
 };
 
 describe('opening a log', () => {
@@ -242,5 +254,42 @@ describe('the preferences', () => {
     expect(state().preferences.textPercent).toBe(200);
     for (let i = 0; i < 20; i++) state().stepText(-1);
     expect(state().preferences.textPercent).toBe(80);
+  });
+});
+
+describe('the schedules that are kept', () => {
+  const mine = readSchedule(SCHEDULE.text, SCHEDULE.fileName);
+  const noSchedule = exampleDocument('no-schedule');
+
+  it('gain those that are opened and those that are made', async () => {
+    const { shelf, state } = setUp();
+    await state().takeSchedule(SCHEDULE);
+    expect(shelf.keep.mock.calls).toEqual([[mine, 'opened']]);
+    expect(state().kept).toEqual([mine]);
+    const made = { ...mine, name: 'Made' };
+    await state().tell({ schedule: made });
+    expect(shelf.keep).toHaveBeenLastCalledWith(made, 'made');
+    await state().tell({ cone: '6' });
+    await state().tell({ schedule: undefined });
+    expect(shelf.keep).toHaveBeenCalledTimes(2);
+  });
+
+  it('are laid on a log that has no schedule, once, and none of them is told', async () => {
+    const { open, answer, fit, state } = setUp([mine]);
+    await open(noSchedule);
+    expect(state().fits).toEqual([{ schedule: mine, confidence: 0.8 }]);
+    expect(state().told.schedule).toBeUndefined();
+    void state().tell({ cone: '6' });
+    await answer({ kind: 'answered', document: noSchedule, trace: null });
+    expect(fit).toHaveBeenCalledOnce();
+    await state().forgetSchedule('Mine');
+    expect([state().kept, state().fits]).toEqual([[], null]);
+  });
+
+  it('are not laid on one that has a schedule', async () => {
+    const { open, fit, state } = setUp([mine]);
+    await open(good);
+    expect(fit).not.toHaveBeenCalled();
+    expect(state().fits).toBeNull();
   });
 });

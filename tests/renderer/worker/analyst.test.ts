@@ -1,6 +1,14 @@
 import { describe, expect, it, vi } from 'vitest';
+import type { Schedule } from '../../../core/model/schedule.ts';
+import type { ScheduleFit } from '../../../renderer/worker/fitting.ts';
 import { createAnalyst, type WorkerLike } from '../../../renderer/worker/analyst.ts';
-import type { AnalysisRequest, LogFile, WorkerMessage } from '../../../renderer/worker/protocol.ts';
+import type {
+  AnalysisRequest,
+  FitRequest,
+  LogFile,
+  WorkerMessage,
+  WorkerRequest,
+} from '../../../renderer/worker/protocol.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
 const document = exampleDocument('good-firing');
@@ -12,12 +20,17 @@ const log = (fileName: string): LogFile => ({
 /** A worker that answers when the test says so. */
 class HandWorker implements WorkerLike {
   readonly asked: AnalysisRequest[] = [];
+  readonly toFit: FitRequest[] = [];
   readonly transferred: Transferable[][] = [];
   isEnded = false;
   onmessage: WorkerLike['onmessage'] = null;
   onerror: WorkerLike['onerror'] = null;
 
-  postMessage(request: AnalysisRequest, transfer: Transferable[]): void {
+  postMessage(request: WorkerRequest, transfer: Transferable[]): void {
+    if (request.kind === 'fit') {
+      this.toFit.push(request);
+      return;
+    }
     this.asked.push(request);
     this.transferred.push(transfer);
   }
@@ -28,6 +41,11 @@ class HandWorker implements WorkerLike {
 
   say(message: WorkerMessage): void {
     this.onmessage?.({ data: message } as MessageEvent<WorkerMessage>);
+  }
+
+  fits(confidence: number | null): void {
+    const { id } = this.toFit.at(-1)!;
+    this.say({ kind: 'fitted', id, confidence });
   }
 
   answer(): void {
@@ -152,5 +170,56 @@ describe('the analyst', () => {
     workers[0]!.onerror?.({ preventDefault: () => undefined } as ErrorEvent);
     await outcome;
     expect(await analyst.ask(file, {})).toMatchObject({ code: 'file-unreadable' });
+  });
+});
+
+describe('how schedules lie on a log', () => {
+  const schedules = ['A', 'B', 'C'].map((name): Schedule => ({ name, cone: null, segments: [] }));
+  const names = (fits: readonly ScheduleFit[] | null) => fits?.map(({ schedule }) => schedule.name);
+
+  const read = async () => {
+    const { analyst, workers } = setUp();
+    const file = log('a.csv');
+    const outcome = analyst.ask(file, {});
+    workers[0]!.answer();
+    await outcome;
+    return { analyst, file, worker: workers[0]! };
+  };
+
+  it('is asked one by one, and told with the best first and of equals the later used', async () => {
+    const { analyst, file, worker } = await read();
+    const fits = analyst.fit(file, schedules);
+    for (const confidence of [0.4, 0.9, 0.4]) {
+      expect(worker.toFit.at(-1)?.logKey).toBe(worker.asked[0]!.logKey);
+      worker.fits(confidence);
+    }
+    expect(worker.toFit).toHaveLength(3);
+    expect(names(await fits)).toEqual(['B', 'A', 'C']);
+  });
+
+  it('stands back behind a question, and goes on after it', async () => {
+    const { analyst, file, worker } = await read();
+    const fits = analyst.fit(file, schedules);
+    const outcome = analyst.ask(file, { cone: '6' });
+    worker.fits(0.1);
+    expect(worker.toFit).toHaveLength(1);
+    worker.answer();
+    await outcome;
+    worker.fits(0.2);
+    worker.fits(0.3);
+    expect(names(await fits)).toEqual(['C', 'B', 'A']);
+  });
+
+  it('comes to nothing with another round, another log or a worker that is ended', async () => {
+    const { analyst, file, worker } = await read();
+    const first = analyst.fit(file, schedules);
+    const second = analyst.fit(file, schedules);
+    expect(await first).toBeNull();
+    worker.fits(null);
+    expect(await second).toBeNull();
+    const third = analyst.fit(file, schedules);
+    void analyst.ask(file, {});
+    analyst.cancel();
+    expect(await third).toBeNull();
   });
 });

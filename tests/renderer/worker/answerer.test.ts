@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Schedule } from '../../../core/model/schedule.ts';
+import { celsius } from '../../../core/units.ts';
 import { Refusal } from '../../../core/model/refusal.ts';
 import { buffersOf, createAnswerer, refusedBy } from '../../../renderer/worker/answerer.ts';
 import type { AnalysisRequest, Stage } from '../../../renderer/worker/protocol.ts';
@@ -11,6 +13,7 @@ const rows = Array.from(
 const text = ['seconds,temperature (°C)', ...rows, ''].join('\n');
 const log = { fileName: 'a.csv', content: { blob: new Blob([text]) } };
 const request = (rest: Partial<AnalysisRequest> = {}): AnalysisRequest => ({
+  kind: 'analyse',
   id: 1,
   logKey: 1,
   log,
@@ -19,7 +22,9 @@ const request = (rest: Partial<AnalysisRequest> = {}): AnalysisRequest => ({
 });
 const surroundings = { sha256: () => Promise.resolve('abc') };
 
-const asked = async (answer: ReturnType<typeof createAnswerer>, what: AnalysisRequest) => {
+type Answer = ReturnType<typeof createAnswerer>['answer'];
+
+const asked = async (answer: Answer, what: AnalysisRequest) => {
   const stages: Stage[] = [];
   const kept: Blob[] = [];
   const answered = await answer(what, {
@@ -31,7 +36,7 @@ const asked = async (answer: ReturnType<typeof createAnswerer>, what: AnalysisRe
 
 describe('the answerer', () => {
   it('reads, repairs and judges a log, and sends the columns that are drawn', async () => {
-    const answered = await asked(createAnswerer(surroundings), request());
+    const answered = await asked(createAnswerer(surroundings).answer, request());
     expect(answered.stages).toEqual(['fetching', 'reading', 'repairing', 'judging']);
     expect(answered.document.source).toMatchObject({ fileName: 'a.csv', sha256: 'abc' });
     expect(answered.trace?.celsius).toHaveLength(600);
@@ -39,7 +44,7 @@ describe('the answerer', () => {
   });
 
   it('does not read a log again for another question about it, nor send its columns', async () => {
-    const answer = createAnswerer(surroundings);
+    const { answer } = createAnswerer(surroundings);
     await asked(answer, request());
     const again = await asked(answer, request({ options: { cone: '06' } }));
     expect(again.stages).toEqual(['judging']);
@@ -48,7 +53,7 @@ describe('the answerer', () => {
   });
 
   it('reads it again when it is to be read differently, or is another log', async () => {
-    const answer = createAnswerer(surroundings);
+    const { answer } = createAnswerer(surroundings);
     await asked(answer, request());
     const inFahrenheit = await asked(answer, request({ options: { reading: { unit: 'F' } } }));
     expect(inFahrenheit.trace).not.toBeNull();
@@ -58,7 +63,7 @@ describe('the answerer', () => {
   });
 
   it('keeps its own columns when those it sent have been taken away', async () => {
-    const answer = createAnswerer(surroundings);
+    const { answer } = createAnswerer(surroundings);
     const { trace } = await asked(answer, request());
     structuredClone(trace, { transfer: buffersOf(trace!) });
     expect(trace!.celsius).toHaveLength(0);
@@ -68,19 +73,47 @@ describe('the answerer', () => {
 
   it('gives back a blob of bytes that it was handed, and reads a blob as it reads bytes', async () => {
     const bytes = new TextEncoder().encode(text);
-    const answer = createAnswerer(surroundings);
+    const { answer } = createAnswerer(surroundings);
     const fromBytes = await asked(answer, request({ log: { ...log, content: { bytes } } }));
     expect(await fromBytes.kept[0]!.text()).toBe(text);
-    const fromBlob = await asked(createAnswerer(surroundings), request());
+    const fromBlob = await asked(createAnswerer(surroundings).answer, request());
     expect(fromBlob.kept).toEqual([]);
     expect(fromBlob.document).toEqual(fromBytes.document);
   });
 
   it('says no for a log without readings, and answers the next one', async () => {
-    const answer = createAnswerer(surroundings);
+    const { answer } = createAnswerer(surroundings);
     const bad = { ...log, content: { blob: new Blob(['time,temp\n']) } };
     await expect(asked(answer, request({ log: bad }))).rejects.toThrow(Refusal);
     expect((await asked(answer, request({ logKey: 3 }))).document.trace.samples).toBe(600);
+  });
+});
+
+describe('how a schedule lies on the log', () => {
+  const climbTo = (targetC: number): Schedule => ({
+    ...{ name: String(targetC), cone: null },
+    segments: [
+      { rateCPerHour: null, minutes: 300, targetC: celsius(targetC), holdMinutes: 0 },
+      { rateCPerHour: null, minutes: 300, targetC: celsius(20), holdMinutes: 0 },
+    ],
+  });
+  const fitOf = (logKey: number, schedule: Schedule) =>
+    ({ kind: 'fit', id: 1, logKey, schedule }) as const;
+
+  it('is the confidence with which the analysis itself lays it', async () => {
+    const { answer, fit } = createAnswerer(surroundings);
+    for (const schedule of [climbTo(1000), climbTo(600)]) {
+      const { document } = await asked(answer, request({ options: { schedule } }));
+      expect(document.alignment?.confidence).toBeGreaterThan(0);
+      expect(fit(fitOf(1, schedule))).toBe(document.alignment?.confidence);
+    }
+  });
+
+  it('is not told of a log that was not the last', async () => {
+    const { answer, fit } = createAnswerer(surroundings);
+    expect(fit(fitOf(1, climbTo(1000)))).toBeNull();
+    await asked(answer, request({ logKey: 2 }));
+    expect(fit(fitOf(1, climbTo(1000)))).toBeNull();
   });
 });
 

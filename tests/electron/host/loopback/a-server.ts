@@ -38,12 +38,18 @@ export const aServer = async (patience?: Patience): Promise<AServer> => {
     A_PAGE,
     {
       'open-session': () =>
-        Promise.resolve({ files: files.hand(named), preferences: DEFAULT_PREFERENCES }),
+        Promise.resolve({
+          files: files.hand(named),
+          preferences: DEFAULT_PREFERENCES,
+          schedules: [],
+        }),
       'read-file': (sent) => files.read(sent),
       'keep-preferences': (preferences) => {
         kept.push(preferences);
         return Promise.resolve(null);
       },
+      'keep-schedule': ({ schedule }) => Promise.resolve([schedule]),
+      'forget-schedule': () => Promise.resolve([]),
     },
     patience,
   );
