@@ -5,6 +5,7 @@ import type { AnalysisDocument } from '../core/model/document.ts';
 import { Refusal } from '../core/model/refusal.ts';
 import { htmlReport } from '../core/report/html-report.ts';
 import { readingReport, textReport } from '../core/report/text-report.ts';
+import { chooseFiring } from '../core/trace/choose-firing.ts';
 import { makeTrace } from '../core/trace/make-trace.ts';
 import { readingWords } from '../core/wording/reading.ts';
 import { speechIn } from '../core/wording/speech.ts';
@@ -29,7 +30,10 @@ const analysed = ({ path, options, format, unit }: Job, bytes: Uint8Array): stri
 };
 
 const inspected = ({ path, options, format, unit }: Job, bytes: Uint8Array): string => {
-  const log = readLog(bytes, basename(path), options.reading, { guessEncoding });
+  const log = chooseFiring(
+    readLog(bytes, basename(path), options.reading, { guessEncoding }),
+    options.reading?.firing,
+  );
   const source = { ...log.source, sha256: sha256(bytes) };
   const trace = makeTrace(log).summary;
   if (format === 'json') return `${JSON.stringify({ source, trace })}\n`;

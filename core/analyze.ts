@@ -13,6 +13,7 @@ import type { Trace } from './model/trace.ts';
 import { measureBands } from './thermal/bands.ts';
 import { findLimited } from './thermal/limited.ts';
 import { thinnedCurve } from './trace/curve.ts';
+import { chooseFiring } from './trace/choose-firing.ts';
 import { makeTrace } from './trace/make-trace.ts';
 
 /** What the caller's machine knows and core may not ask for. */
@@ -97,7 +98,8 @@ export const analyzeTrace = (
 };
 
 /**
- * Analyses one firing: bytes → log → trace → alignment → measures → findings → document.
+ * Analyses one firing: bytes → log → trace → alignment → measures → findings → document. Of
+ * several firings in one log it is the one that `options.reading.firing` names, else the hottest.
  *
  * @param bytes the log file as it lies on the disk
  * @param fileName names the log in the account of reading; nothing is concluded from it
@@ -110,7 +112,10 @@ export const analyze = (
   options: Options = {},
   host: AnalysisHost = {},
 ): Analysis => {
-  const log = readLog(bytes, fileName, options.reading, host);
+  const log = chooseFiring(
+    readLog(bytes, fileName, options.reading, host),
+    options.reading?.firing,
+  );
   const trace = makeTrace(log);
   return { document: analyzeTrace(log, trace, options, host), trace };
 };

@@ -15,6 +15,7 @@ import { rampSlow } from './detectors/ramp-slow.ts';
 import { segmentMissing } from './detectors/segment-missing.ts';
 import { sensorOpen } from './detectors/sensor-open.ts';
 import { sensorSpikes } from './detectors/sensor-spikes.ts';
+import { severalFirings } from './detectors/several-firings.ts';
 import { underfired } from './detectors/underfired.ts';
 import { wrongEndCone } from './detectors/wrong-end-cone.ts';
 
@@ -42,4 +43,5 @@ export const DETECTORS: readonly Detector[] = [
   logEndsEarly,
   clockJump,
   logCoarse,
+  severalFirings,
 ];

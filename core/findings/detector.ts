@@ -14,7 +14,8 @@ type Unit = 'C' | 'DeltaC' | 'CPerHour' | 'PerHour' | 'Seconds' | 'Minutes' | 'C
  * A measured value's name ends in its unit; a plain count is named for what it counts, and
  * `segment` is the index into the schedule's segments.
  */
-export type FigureName = `${string}${Unit}` | 'segment' | 'gaps' | 'jumps' | 'spikes' | 'times';
+export type FigureName =
+  `${string}${Unit}` | 'segment' | 'gaps' | 'jumps' | 'firing' | 'firings' | 'spikes' | 'times';
 export type Figures = Readonly<Partial<Record<FigureName, number>>>;
 
 /**

@@ -17,6 +17,7 @@ export const DECISIONS = {
   'time-pattern': 'how the times are written',
   'time-unit': 'the unit of times that are bare numbers',
   'day-order': 'whether the day or the month is written first',
+  firing: 'which of several firings in the log is analysed, by its number in order of time',
   interval: 'the seconds between rows that carry no time of their own',
   'temperature-column': 'the column of the main thermocouple',
   unit: 'the unit of the main temperature',
@@ -64,6 +65,7 @@ export const REASONS = {
   'within-range': 'values of this size can be nothing else',
   'known-words': 'words that loggers write for a missing reading',
   'impossible-values': 'numbers that the kiln cannot have reached, repeated exactly',
+  hottest: 'the hottest of those whose beginning was recorded',
   counted: 'counted while reading',
 } as const;
 export type ReasonId = keyof typeof REASONS;
@@ -104,6 +106,7 @@ export const WARNINGS = {
   'output-not-percent': 'the output is not in percent of full power and was left aside',
   'readings-at-floor': 'many readings lie at one lowest level, as of a sensor below its range',
   'impossible-numbers': 'numbers that cannot be readings were taken as missing',
+  'several-firings': 'the log holds several firings, and nobody said which is meant',
 } as const;
 export type WarningId = keyof typeof WARNINGS;
 

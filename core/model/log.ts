@@ -26,6 +26,8 @@ export interface Log {
   readonly zones: readonly ZoneColumn[];
   /** Times of rows that were there but whose main thermocouple gave no reading, in file order. */
   readonly noReadingSeconds: Float64Array;
+  /** 1-based line of each of these rows. */
+  readonly noReadingLine: Uint32Array;
   /** ISO 8601 of the first kept row, with an offset only where the log gave one; null if elapsed. */
   readonly startInstant: string | null;
 }

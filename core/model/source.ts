@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { zChannelRole, zChannelUnit } from './options.ts';
-import { zCount, zId, zShare } from './scalars.ts';
+import { zCelsius, zCount, zId, zSeconds, zShare } from './scalars.ts';
 
 /** At most this many rejected rows are listed; all are counted. */
 export const REJECTED_ROWS_LISTED = 200;
@@ -30,6 +30,19 @@ export const zDecision = z.strictObject({
 });
 export type Decision = z.infer<typeof zDecision>;
 
+/** One of several firings in a log. */
+export const zFiringInLog = z.strictObject({
+  /** On the log's own clock, from its first kept sample. */
+  startSeconds: zSeconds,
+  endSeconds: zSeconds,
+  startInstant: z.string().nullable(),
+  peakC: zCelsius,
+  samples: zCount,
+  /** Whether it is the one that this document analyses. */
+  chosen: z.boolean(),
+});
+export type FiringInLog = z.infer<typeof zFiringInLog>;
+
 /** The full account of how the file was read. */
 export const zSource = z
   .strictObject({
@@ -52,6 +65,8 @@ export const zSource = z
       assumptions: z.array(zId),
     }),
     channels: z.array(zChannel),
+    /** The firings in order of time, where the log holds more than one; else left out. */
+    firings: z.array(zFiringInLog).min(2).optional(),
     decisions: z.array(zDecision),
     warnings: z.array(zId),
   })

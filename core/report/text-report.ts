@@ -104,9 +104,9 @@ const unknown = ({ checks }: Words): string[] => {
   ];
 };
 
-const reading = ({ account, warnings, decisions }: ReadingWords): string[] => {
+const reading = ({ account, firings, warnings, decisions }: ReadingWords): string[] => {
   const guesses = decisions.filter(({ isGuess }) => isGuess).map(({ said }) => `A guess: ${said}`);
-  return [...warnings, ...guesses, ...account].flatMap((text) => item(text));
+  return [...warnings, ...firings, ...guesses, ...account].flatMap((text) => item(text));
 };
 
 const cautions = ({ cautions: all }: Words): string[] => [

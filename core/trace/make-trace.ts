@@ -1,48 +1,19 @@
 import { movedInstant } from '../log/time/civil.ts';
 import type { Log } from '../model/log.ts';
-import type { RemovedSample, Repair, Trace, TraceSummary } from '../model/trace.ts';
+import type { Trace, TraceSummary } from '../model/trace.ts';
 import { Refusal } from '../model/refusal.ts';
 import { celsius as asCelsius, seconds } from '../units.ts';
-import { medianInterval, repairClock } from './clock.ts';
+import { medianInterval } from './clock.ts';
 import { findOff, findStart } from './events.ts';
 import { findGaps, findNoReadings } from './gaps.ts';
 import { findLegs } from './legs.ts';
 import { estimateNoise, estimateResolution } from './noise.ts';
-import { removeOutliers } from './outliers.ts';
+import { repairLog, type Samples } from './repair-log.ts';
 import { picked } from '../numeric/search.ts';
 import { localSlopes } from './slopes.ts';
 
 const pickedOrNull = (values: Float64Array | null, indices: Uint32Array): Float64Array | null =>
   values === null ? null : picked(values, indices);
-
-/** The repaired samples and the rows of the log they came from. */
-interface Samples {
-  readonly atSeconds: Float64Array;
-  readonly celsius: Float64Array;
-  readonly row: Uint32Array;
-  readonly removed: readonly RemovedSample[];
-  readonly repairs: readonly Repair[];
-  readonly onRepairedClock: (stampSeconds: number) => number;
-  /** The moment at which the repaired clock stands at 0, by the log's own stamps. */
-  readonly originStamp: number;
-}
-
-const repaired = (log: Log): Samples => {
-  const clock = repairClock(log.atSeconds, log.celsius);
-  const celsius = picked(log.celsius, clock.row);
-  const noiseC = estimateNoise(clock.atSeconds, celsius);
-  const interval = medianInterval(clock.atSeconds);
-  const cleaned = removeOutliers(clock.atSeconds, celsius, noiseC, interval);
-  return {
-    atSeconds: picked(clock.atSeconds, cleaned.keep),
-    celsius: picked(celsius, cleaned.keep),
-    row: cleaned.keep.map((i) => clock.row[i]!),
-    removed: cleaned.removed,
-    repairs: [...clock.repairs, ...cleaned.repairs].sort((a, b) => a.fromSeconds - b.fromSeconds),
-    onRepairedClock: clock.onRepairedClock,
-    originStamp: log.atSeconds[clock.row[0] ?? 0] ?? 0,
-  };
-};
 
 /** The log says when its first row was written, which need not be the first in time. */
 const startInstant = (log: Log, { originStamp }: Samples): string | null =>
@@ -93,7 +64,7 @@ const summarise = (
  * @throws Refusal `too-few-rows` where fewer than two samples remain.
  */
 export const makeTrace = (log: Log): Trace => {
-  const samples = repaired(log);
+  const samples = repairLog(log);
   if (samples.celsius.length < 2) {
     throw new Refusal(
       'too-few-rows',

@@ -20,6 +20,7 @@ const DECISIONS: Readonly<Record<string, (choice: string) => string>> = {
   'time-unit': (choice) => `times are counted in ${TIME_UNITS[choice] ?? choice}`,
   'day-order': (choice) => `dates are written ${choice.replace(/-/g, ' ')}`,
   interval: (choice) => `rows are ${/^[\d.]+$/.test(choice) ? `${choice} s` : choice} apart`,
+  firing: (choice) => `of the firings in the log this one is analysed: ${choice}`,
   'temperature-column': (choice) => `the kiln’s temperature stands in “${choice}”`,
   unit: (choice) => `temperatures are in ${unitName(choice)}`,
   'setpoint-column': (choice) => `the setpoint stands in “${choice}”`,
@@ -106,6 +107,7 @@ const REASONS: Readonly<Record<string, string>> = {
   'within-range': 'values of this size can be nothing else',
   'known-words': 'loggers write such words for a missing reading',
   'impossible-values': 'the kiln cannot have been there, and the number repeats exactly',
+  hottest: 'it is the hottest of those that were recorded from their beginning',
   counted: 'counted while reading',
 };
 
@@ -131,6 +133,8 @@ const WARNINGS: Readonly<Record<string, string>> = {
   'output-not-percent': 'The output is not in percent of full power and was left aside.',
   'readings-at-floor': 'Many readings lie at one lowest level, as of a sensor below its range.',
   'impossible-numbers': 'Numbers that cannot be readings were taken as missing.',
+  'several-firings':
+    'The log holds several firings; please check that the one analysed is the one you mean.',
 };
 
 const ASSUMPTIONS: Readonly<Record<string, string>> = {

@@ -35,6 +35,8 @@ export interface ReadingWords {
   readonly warnings: readonly string[];
   readonly assumptions: readonly string[];
   readonly repairs: readonly string[];
+  /** A sentence for each of several firings in the log; none where it holds one. */
+  readonly firings: readonly string[];
   readonly rejected: readonly RejectedWords[];
   /** How many rejected rows the document counts but does not list. */
   readonly rejectedUnlisted: number;
@@ -105,6 +107,18 @@ const repairClauses = (repairs: readonly Repair[]): string[] =>
     return `${counted(mine.length, one, many)} (${where})`;
   });
 
+/** Each of several firings in a log: when it began, how long and how hot it was. */
+const firingSentences = ({ firings = [] }: Source, say: Speech): string[] =>
+  firings.map(({ startSeconds, endSeconds, startInstant, peakC, chosen }, index) => {
+    const begins =
+      startInstant === null
+        ? `${duration(startSeconds)} into the log`
+        : startInstant.slice(0, 16).replace('T', ' ');
+    const lasts = duration(endSeconds - startSeconds);
+    const mark = chosen ? ': the one analysed here' : '';
+    return `Firing ${index + 1} of ${firings.length} begins ${begins}, lasts ${lasts} and peaks at ${say.temperature(peakC)}${mark}.`;
+  });
+
 const holesSentence = ({ gaps, noReadings }: TraceSummary): string | null => {
   if (gaps.length + noReadings.length === 0) return null;
   const total = [...gaps, ...noReadings].reduce(
@@ -151,6 +165,7 @@ export const readingWords = (
     warnings: source.warnings.map(warningSentence),
     assumptions: source.time.assumptions.map(timeAssumption),
     repairs,
+    firings: firingSentences(source, say),
     rejected: source.rejected.map(rejectedWords),
     rejectedUnlisted: source.rowsRejected - source.rejected.length,
   };

@@ -4,6 +4,7 @@ import { readLog, type ReadingEnvironment } from '../../core/log/read-log.ts';
 import type { Log } from '../../core/model/log.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
+import { chooseFiring } from '../../core/trace/choose-firing.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
 import type {
   AnalysisRequest,
@@ -98,8 +99,10 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     const bytes = await bytesOf(request, tell.kept);
     const hash = sha256(bytes);
     tell.stage('reading');
-    const log = readLog(bytes, request.log.fileName, request.options.reading, environment);
+    const { reading } = request.options;
+    const whole = readLog(bytes, request.log.fileName, reading, environment);
     tell.stage('repairing');
+    const log = chooseFiring(whole, reading?.firing);
     return { key, logKey: request.logKey, log, trace: makeTrace(log), sha256: await hash };
   };
 

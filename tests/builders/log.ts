@@ -34,6 +34,7 @@ export const logOf = (
   outputPercent: null,
   zones: [],
   noReadingSeconds: new Float64Array(),
+  noReadingLine: new Uint32Array(),
   startInstant: null,
   ...more,
 });

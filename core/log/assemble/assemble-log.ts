@@ -122,13 +122,22 @@ const mainCelsius = (main: RawColumns, rows: Uint32Array, unit: ChannelUnit): Fl
   return printed.map((value, index) => toCelsius(value, main.unitOfRow.get(rows[index]!) ?? unit));
 };
 
-const noReadingTimes = (main: RawColumns, time: ResolvedTime, zero: number): Float64Array => {
+/** When the main thermocouple gave nothing, and on which lines. */
+const noReadings = (
+  main: RawColumns,
+  time: ResolvedTime,
+  zero: number,
+  { lineOf }: TableRead,
+): Pick<Log, 'noReadingSeconds' | 'noReadingLine'> => {
   const noReading = stateOf('no-reading');
   const rows: number[] = [];
   for (let row = 0; row < main.length; row += 1) {
     if (main.state[row] === noReading && Number.isFinite(time.seconds[row]!)) rows.push(row);
   }
-  return Float64Array.from(rows, (row) => time.seconds[row]! - zero);
+  return {
+    noReadingSeconds: Float64Array.from(rows, (row) => time.seconds[row]! - zero),
+    noReadingLine: Uint32Array.from(rows, (row) => lineOf(main.line[row]!)),
+  };
 };
 
 const partedOf = (table: TableRead): Parted | null => {
@@ -194,7 +203,7 @@ export const assembleLog = (table: TableRead): Log => {
     celsius,
     line: linesOf(main, rows, table),
     ...side,
-    noReadingSeconds: noReadingTimes(main, time, zero),
+    ...noReadings(main, time, zero, table),
     startInstant: instant,
   };
 };

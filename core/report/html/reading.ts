@@ -71,11 +71,11 @@ const rejectedMarkup = ({ reading: { rejected, rejectedUnlisted } }: Words): Mar
 
 /** How the log was read: the account, every decision, every rejected row. */
 export const readingSection = (words: Words): Markup => {
-  const { account, warnings, assumptions, decisions } = words.reading;
+  const { account, firings, warnings, assumptions, decisions } = words.reading;
   return section(
     'reading',
     'How the log was read',
-    bullets([...warnings, ...account, ...assumptions]),
+    bullets([...warnings, ...firings, ...account, ...assumptions]),
     scrolled(
       'Decisions of the reader',
       table(

@@ -114,9 +114,10 @@ export const LOG_WORDINGS = {
 
   'several-firings': {
     name: 'several firings in one log',
-    title: (topic) =>
-      line`The log holds ${countOf(topic, 'firings', 'more than one')} firings; only one is judged here.`,
-    why: () => 'The kiln heats, cools to room temperature, and heats again in one file.',
+    title: (topic) => severalTitle(topic),
+    why: () =>
+      'The kiln heats, cools far enough to be opened, and heats again in one file. The firings are kept ' +
+      'apart: nothing that is said here mixes them.',
     couldBe: () => [
       {
         cause: 'One firing was interrupted for a long time and run again',
@@ -137,6 +138,15 @@ const timesOf = ({ finding }: Topic, name: string): string => {
   const times = finding.figures[name] ?? 1;
   if (times === 1) return 'once';
   return times === 2 ? 'twice' : `${times} times`;
+};
+
+/** Which one is judged, so that nobody takes it for another. */
+const severalTitle = (topic: Topic): Line => {
+  const { firing } = topic.finding.figures;
+  const firings = countOf(topic, 'firings', 'more than one');
+  if (firing === undefined) return line`The log holds ${firings} firings; only one is judged here.`;
+  const peak = temperatureOf(topic, 'peakC', 'its own peak');
+  return line`The log holds ${firings} firings; number ${large(String(firing))}, to ${peak}, is judged here.`;
 };
 
 /** Readings can be too far apart, too roughly rounded, or both. */

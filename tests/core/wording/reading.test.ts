@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readingWords } from '../../../core/wording/reading.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
+import { celsius, seconds } from '../../../core/units.ts';
 import { EXAMPLE_DOCUMENTS, exampleDocument } from '../../fixtures/documents/load.ts';
 
 describe('how the log was read', () => {
@@ -48,5 +49,19 @@ describe('how the log was read', () => {
     expect(readingWords(document, speechIn('C')).repairs).toEqual([
       '4 spikes taken out (at 11 h 23 min, 11 h 23 min, 11 h 23 min …)',
     ]);
+  });
+
+  it('names each of several firings, and the one that is analysed', () => {
+    const document = exampleDocument('two-zones');
+    const of = (startSeconds: number, startInstant: string | null, peakC: number) => ({
+      ...{ startSeconds: seconds(startSeconds), endSeconds: seconds(startSeconds + 36_000) },
+      ...{ startInstant, peakC: celsius(peakC), samples: 600, chosen: peakC > 1100 },
+    });
+    document.source.firings = [of(0, '2024-03-14T06:30:00+01:00', 1000), of(90_000, null, 1222)];
+    expect(readingWords(document, speechIn('C')).firings).toEqual([
+      'Firing 1 of 2 begins 2024-03-14 06:30, lasts 10 h 00 min and peaks at 1000 °C.',
+      'Firing 2 of 2 begins 25 h 00 min into the log, lasts 10 h 00 min and peaks at 1222 °C: the one analysed here.',
+    ]);
+    expect(readingWords(exampleDocument('two-zones'), speechIn('C')).firings).toEqual([]);
   });
 });

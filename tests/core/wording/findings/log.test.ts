@@ -40,4 +40,11 @@ describe('the wordings of the log', () => {
     const about = topic('log-ends-early', { lastC: 1100 }, 'F');
     expect(LOG_WORDINGS['log-ends-early'].title(about).text).toContain('ends at 2012 °F');
   });
+
+  it('say which of several firings is judged', () => {
+    const about = topic('several-firings', { firings: 3, firing: 2, peakC: 1220 });
+    expect(LOG_WORDINGS['several-firings'].title(about).text).toBe(
+      'The log holds 3 firings; number 2, to 1220 °C, is judged here.',
+    );
+  });
 });
