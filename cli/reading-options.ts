@@ -10,6 +10,7 @@ export interface GivenReading {
   readonly decimalMark?: '.' | ',';
   readonly dayOrder?: NonNullable<ReadingDecisions['dayOrder']>;
   readonly intervalSeconds?: number;
+  readonly firing?: number;
 }
 
 /** Names for what is awkward to type in a shell. */
@@ -32,6 +33,12 @@ const positiveSeconds = (given: string): number => {
   const value = Number(given);
   if (Number.isFinite(value) && value > 0) return value;
   throw new InvalidArgumentError('It is a number of seconds above 0.');
+};
+
+const positiveWhole = (given: string): number => {
+  const value = Number(given);
+  if (Number.isInteger(value) && value > 0) return value;
+  throw new InvalidArgumentError('It is a whole number above 0.');
 };
 
 /** Adds the options with which a person overrides how the reader would read the logs. */
@@ -66,6 +73,12 @@ export const withReadingOptions = (command: Command): Command =>
         '--interval-seconds <n>',
         'seconds between readings, where the log has no times',
       ).argParser(positiveSeconds),
+    )
+    .addOption(
+      new Option(
+        '--firing <n>',
+        'which of several firings in a log, counted from 1; else the hottest',
+      ).argParser(positiveWhole),
     );
 
 /** The decisions on reading among what was given; empty where the reader decides all of it. */
@@ -77,6 +90,7 @@ export const readingGiven = (given: GivenReading): ReadingDecisions => ({
   ...(given.decimalMark && { decimalMark: given.decimalMark }),
   ...(given.dayOrder && { dayOrder: given.dayOrder }),
   ...(given.intervalSeconds !== undefined && { intervalSeconds: given.intervalSeconds }),
+  ...(given.firing !== undefined && { firing: given.firing }),
 });
 
 /** The options that answer a refusal of the reader, by its code. */

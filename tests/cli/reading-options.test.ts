@@ -40,6 +40,7 @@ describe('the options on reading', () => {
       ...['inspect', 'a.csv', '--time-column', 'day', '--time-column', 'clock'],
       ...['--temperature-column', 'top', '--reading-unit', 'F', '--delimiter', 'tab'],
       ...['--decimal-mark', ',', '--day-order', 'month-first', '--interval-seconds', '2.5'],
+      ...['--firing', '2'],
     ]);
     const { reading } = (parsed as { asked: { reading: unknown } }).asked;
     expect(zReadingDecisions.parse(reading)).toEqual({
@@ -50,6 +51,28 @@ describe('the options on reading', () => {
       decimalMark: ',',
       dayOrder: 'month-first',
       intervalSeconds: 2.5,
+      firing: 2,
+    });
+  });
+
+  it('choose one of several firings, which are listed', async () => {
+    const heats = [1000, 1220].flatMap((peakC) => [
+      ...Array.from({ length: 60 }, (_, i) => 20 + ((peakC - 20) * i) / 60),
+      ...Array.from({ length: 90 }, (_, i) => peakC - ((peakC - 25) * i) / 90),
+    ]);
+    const log = `minutes,kiln °C\n${rows(300, (i) => `${i * 10},${heats[i]!.toFixed(1)}`)}\n`;
+    const [hottest, first] = [await readOf(log), await readOf(log, '--firing', '1')];
+    expect([hottest, first].map(({ trace }) => Math.round(trace.peakC))).toEqual([1220, 1000]);
+    expect(first.source.firings).toHaveLength(2);
+    expect(choice(first.source, 'firing')).toEqual(['1 of 2', 'given']);
+    await inFolder(async (folder) => {
+      const path = written(folder, 'log.csv', log);
+      const { out } = await run('inspect', path);
+      expect(out.replace(/\s+/g, ' ')).toMatch(
+        /Firing 2 of 2 begins .* peaks at 1220 °C: the one analysed here/,
+      );
+      const refused = await run('inspect', path, '--firing', '3');
+      expect(refused.error).toContain('the log holds 2 firings; there is no firing 3 in it');
     });
   });
 
@@ -116,7 +139,7 @@ describe('the options on reading', () => {
     const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
     const options = [
       ...['--time-column', '--temperature-column', '--reading-unit', '--delimiter'],
-      ...['--decimal-mark', '--day-order', '--interval-seconds'],
+      ...['--decimal-mark', '--day-order', '--interval-seconds', '--firing'],
     ];
     for (const command of ['inspect', 'analyze']) {
       const { out } = await run(command, '--help');
