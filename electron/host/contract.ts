@@ -28,10 +28,17 @@ export const zPreferences = z.strictObject({
   unit: z.enum(['C', 'F']),
   theme: z.enum(['system', 'light', 'dark']),
   textPercent: z.number().min(80).max(200),
+  /** Whether single keys do things. Left out where it was kept before there was the choice. */
+  singleKeys: z.boolean().default(true),
 });
 export type Preferences = z.infer<typeof zPreferences>;
 
-export const DEFAULT_PREFERENCES: Preferences = { unit: 'C', theme: 'system', textPercent: 100 };
+export const DEFAULT_PREFERENCES: Preferences = {
+  unit: 'C',
+  theme: 'system',
+  textPercent: 100,
+  singleKeys: true,
+};
 
 const zScheduleName = z.string().min(1).max(200);
 /** So many that each can still be held against a log while one waits (chosen). */

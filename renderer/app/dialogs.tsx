@@ -51,15 +51,16 @@ const KeyList = ({ title, keys }: KeyListProps) => (
   </section>
 );
 
+/** Some people's tools type single keys by accident (WCAG 2.1.4). */
 const SingleKeysSwitch = () => {
-  const hasSingleKeys = useApp((state) => state.hasSingleKeys);
-  const { setSingleKeys } = useAppStore().getState();
+  const { singleKeys } = useApp((state) => state.preferences);
+  const { setPreferences } = useAppStore().getState();
   return (
     <label className="switch">
       <input
         type="checkbox"
-        checked={hasSingleKeys}
-        onChange={({ target }) => setSingleKeys(target.checked)}
+        checked={singleKeys}
+        onChange={({ target }) => setPreferences({ singleKeys: target.checked })}
       />
       Single keys do things (off where speech or a switch types them by accident)
     </label>

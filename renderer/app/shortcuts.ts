@@ -143,7 +143,7 @@ export const listenForKeys = (
     const state = store.getState();
     const isTyping = event.target instanceof Element && event.target.closest(TYPED_IN) !== null;
     const isInDialog = event.target instanceof Element && event.target.closest('dialog') !== null;
-    const shortcut = shortcutFor(event, state.hasSingleKeys);
+    const shortcut = shortcutFor(event, state.preferences.singleKeys);
     if (!shortcut || event.defaultPrevented || isInDialog) return;
     if (isTyping && shortcut.isWithControl !== true) return;
     event.preventDefault();

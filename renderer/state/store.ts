@@ -37,8 +37,6 @@ export interface AppState {
   readonly dialog: 'keys' | 'about' | null;
   /** The schedule file that could not be used last, for the panel. */
   readonly scheduleRefused: ScheduleRefused | null;
-  /** Whether single keys do things; some people's tools type them by accident (WCAG 2.1.4). */
-  readonly hasSingleKeys: boolean;
   /** What a screen reader is told next. */
   readonly announcement: string;
 
@@ -61,7 +59,6 @@ export interface AppState {
   readonly notify: (notice: Notice | null) => void;
   readonly showTelling: (isTelling: boolean) => void;
   readonly showDialog: (dialog: AppState['dialog']) => void;
-  readonly setSingleKeys: (hasSingleKeys: boolean) => void;
 }
 
 export type AppStore = StoreApi<AppState>;
@@ -227,7 +224,6 @@ export const createAppStore = (
       isTelling: false,
       dialog: null,
       scheduleRefused: null,
-      hasSingleKeys: true,
       announcement: '',
 
       take: async ({ logs, schedule, refused }) => {
@@ -314,7 +310,6 @@ export const createAppStore = (
       notify: (notice) => set({ notice }),
       showTelling: (isTelling) => set({ isTelling }),
       showDialog: (dialog) => set({ dialog }),
-      setSingleKeys: (hasSingleKeys) => set({ hasSingleKeys }),
     };
   });
 

@@ -18,6 +18,11 @@ test('the preferences to begin with are ones', () => {
   expect(zPreferences.parse(DEFAULT_PREFERENCES)).toEqual(DEFAULT_PREFERENCES);
 });
 
+test('preferences kept before there was a choice of single keys are still understood', () => {
+  const { singleKeys, ...before } = DEFAULT_PREFERENCES;
+  expect(zPreferences.parse(before)).toEqual({ ...before, singleKeys });
+});
+
 describe('a file to save', () => {
   const file = { fileName: 'report.html', kind: 'text/html', text: '' };
 

@@ -104,9 +104,10 @@ describe('what is asked', () => {
   });
 
   test('keeps preferences only as the contract has them', async () => {
-    const good = { unit: 'F', theme: 'dark', textPercent: 150 };
+    const good = { unit: 'F', theme: 'dark', textPercent: 150, singleKeys: false };
     expect((await ask('keep-preferences', { ...good, unit: 'K' })).status).toBe(400);
     expect((await ask('keep-preferences', { ...good, textPercent: 1000 })).status).toBe(400);
+    expect((await ask('keep-preferences', { ...good, singleKeys: 'no' })).status).toBe(400);
     expect((await ask('keep-preferences', good)).body.toString()).toBe('null');
     expect(server.kept).toEqual([good]);
   });
