@@ -4,8 +4,9 @@ import type { TemperatureUnit } from '../units.ts';
 import { badSchedule, MOST_SEGMENTS } from './bounds.ts';
 import { scheduleCone, segmentFrom } from './segment-entry.ts';
 
-const COLUMNS = ['rate_per_hour', 'minutes', 'target', 'hold_minutes'] as const;
-type Column = (typeof COLUMNS)[number];
+/** The columns of a schedule's table, in any order and without those that are empty. */
+export const CSV_COLUMNS = ['rate_per_hour', 'minutes', 'target', 'hold_minutes'] as const;
+type Column = (typeof CSV_COLUMNS)[number];
 
 interface Heading {
   name: string | null;
@@ -34,10 +35,10 @@ const readComment = (heading: Heading, comment: string, line: number): void => {
 
 const columnsOf = (cells: readonly string[], line: number): Column[] => {
   const columns = cells.map((cell) => {
-    const column = COLUMNS.find((name) => name === cell.toLowerCase());
+    const column = CSV_COLUMNS.find((name) => name === cell.toLowerCase());
     if (column !== undefined) return column;
     throw badSchedule(
-      `the column "${cell}" is not part of a schedule; its columns are ${COLUMNS.join(', ')}`,
+      `the column "${cell}" is not part of a schedule; its columns are ${CSV_COLUMNS.join(', ')}`,
       line,
     );
   });

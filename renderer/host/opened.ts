@@ -1,7 +1,7 @@
 import type { FileContent, FileRole } from '../../electron/host/contract.ts';
 import { MAX_FILE_BYTES } from '../../core/log/limits.ts';
 import { Refusal } from '../../core/model/refusal.ts';
-import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import { looksLikeSchedule } from '../../core/schedule/looks-like-schedule.ts';
 import { MAX_SCHEDULE_BYTES, scheduleText } from '../../core/schedule/schedule-text.ts';
 import type { Opened, OpenedLog, OpenedSchedule, RefusedFile } from './interface.ts';
 
@@ -15,19 +15,12 @@ export interface FileIn {
 type Kind = { log: OpenedLog } | { schedule: OpenedSchedule } | { refused: RefusedFile };
 
 /**
- * Whether a file that may be either is a schedule: it can be read as one, or its name says so, in
- * which case it is better refused as a schedule than as a log.
+ * Whether a file that was not chosen as a schedule is one all the same, whole or faulty: by its name
+ * or by what is in it. It is then better refused as a schedule than as a log.
  */
 const isSchedule = (fileName: string, bytes: Uint8Array): boolean => {
   if (/\.schedule\.(json|csv)$/i.test(fileName)) return true;
-  if (bytes.length > MAX_SCHEDULE_BYTES) return false;
-  try {
-    readSchedule(scheduleText(bytes), fileName);
-    return true;
-  } catch (cause) {
-    if (cause instanceof Refusal) return false;
-    throw cause;
-  }
+  return bytes.length <= MAX_SCHEDULE_BYTES && looksLikeSchedule(scheduleText(bytes));
 };
 
 const asSchedule = (fileName: string, bytes: Uint8Array): Kind => {
@@ -42,7 +35,7 @@ const asSchedule = (fileName: string, bytes: Uint8Array): Kind => {
 const kindOf = ({ fileName, role, content }: FileIn): Kind => {
   if ('refused' in content) return { refused: { fileName, role, why: content.refused } };
   const { bytes } = content;
-  const schedule = role === 'schedule' || (role === 'unknown' && isSchedule(fileName, bytes));
+  const schedule = role === 'schedule' || isSchedule(fileName, bytes);
   if (schedule) return asSchedule(fileName, bytes);
   return { log: { fileName, bytes } };
 };

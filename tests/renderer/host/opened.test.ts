@@ -41,13 +41,20 @@ describe('files that come in together', () => {
   );
 
   test('are what they were opened as, where that is known', () => {
-    const text = readFileSync(join(SAMPLES, 'decal.schedule.csv'), 'utf8');
-    expect(opened([file('a.csv', 'log', text)]).logs).toHaveLength(1);
+    expect(opened([file('a.csv', 'log', 'no log')]).logs).toHaveLength(1);
     expect(opened([file('b.csv', 'schedule', 'no schedule')])).toEqual({
       logs: [],
       schedule: { fileName: 'b.csv', text: 'no schedule' },
       refused: [],
     });
+  });
+
+  test('are schedules by what is in them, also where they were chosen as logs or are faulty', () => {
+    const faulty = 'rate_per_hour,target\n100,hot\n';
+    for (const role of ['log', 'unknown'] as const) {
+      const { logs, schedule } = opened([file('a.csv', role, faulty)]);
+      expect([logs, schedule?.text]).toEqual([[], faulty]);
+    }
   });
 
   test('are better refused as a schedule, where the name says that they are one', () => {
