@@ -1,7 +1,7 @@
 import type { HeatWork } from '../../model/document.ts';
 import { linePath, type Point } from './path.ts';
 import { bottomOf, linearScale, rightOf, type Box } from './scale.ts';
-import { roundRange, roundTicks, timeTicks } from './ticks.ts';
+import { roundRange, roundTicks, timeTicksWithin } from './ticks.ts';
 
 /** Dose against time as geometry. */
 export interface DoseChart {
@@ -25,6 +25,9 @@ const FROM_SHARE = 0.01;
 const REST_SHARE = 0.01;
 /** Some room on either side of it, as a share of the stretch shown (chosen). */
 const ROOM = 0.08;
+
+/** A time such as `10:30 h` takes some 60 of the plot's 366 units. */
+const MOST_TIME_STEPS = 5;
 
 /** The stretch in which the heat-work happens, widened a little; null where there was none. */
 const busyStretch = (accumulated: HeatWork['accumulated']): [number, number] | null => {
@@ -61,13 +64,9 @@ export const doseChart = ({ accumulated }: Pick<HeatWork, 'accumulated'>): DoseC
     line: linePath(points),
     downY: height(1),
     doseTicks: roundTicks(0, top, 5).map((value) => ({ value, at: height(value) })),
-    timeTicks: timeTicks(to, 60)
-      .filter((value) => value >= from)
-      .reduce<number[]>((kept, value) => {
-        const last = kept.at(-1);
-        const isRoomy = last === undefined || time(value) - time(last) >= 62;
-        return isRoomy ? [...kept, value] : kept;
-      }, [])
-      .map((value) => ({ value, at: time(value) })),
+    timeTicks: timeTicksWithin(from, to, MOST_TIME_STEPS).map((value) => ({
+      value,
+      at: time(value),
+    })),
   };
 };

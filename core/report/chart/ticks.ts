@@ -37,12 +37,17 @@ const TIME_STEPS = [
   ...[1, 2, 3, 4, 6, 12, 24, 48, 96, 168].map((hours) => hours * SECONDS_PER_HOUR),
 ];
 
-/** Moments on whole minutes or hours, at most `most` steps apart. */
-export const timeTicks = (toSeconds: number, most: number): number[] => {
-  if (toSeconds <= 0) return [];
-  const step = TIME_STEPS.find((candidate) => toSeconds / candidate <= most);
-  return multiples(0, toSeconds, step ?? roundStep(toSeconds, most));
+/** Moments on whole minutes or hours within a stretch, at most `most` steps of it. */
+export const timeTicksWithin = (fromSeconds: number, toSeconds: number, most: number): number[] => {
+  const span = toSeconds - fromSeconds;
+  if (span <= 0) return [];
+  const step = TIME_STEPS.find((candidate) => span / candidate <= most);
+  return multiples(fromSeconds, toSeconds, step ?? roundStep(span, most));
 };
+
+/** Moments on whole minutes or hours from 0 on, at most `most` steps apart. */
+export const timeTicks = (toSeconds: number, most: number): number[] =>
+  timeTicksWithin(0, toSeconds, most);
 
 /** `0`, `30 min`, `2 h`, `2:30 h`: a moment on the time axis. */
 export const timeLabel = (atSeconds: number): string => {

@@ -19,6 +19,13 @@ describe('the dose against time', () => {
     }
     const gaps = chart.timeTicks.slice(1).map(({ at }, index) => at - chart.timeTicks[index]!.at);
     expect(Math.min(...gaps)).toBeGreaterThanOrEqual(62);
+    // All one step apart, and on moments that a clock has names for.
+    const [step, ...rest] = chart.timeTicks
+      .slice(1)
+      .map(({ value }, index) => value - chart.timeTicks[index]!.value);
+    expect(rest.every((other) => other === step)).toBe(true);
+    expect(chart.timeTicks.every(({ value }) => value % step! === 0)).toBe(true);
+    expect([300, 600, 900, 1800, 3600, 7200]).toContain(step);
   });
 
   it('is not drawn where nothing was done', () => {
