@@ -24,3 +24,18 @@ export const unseenLeg = (
   if (startSeconds === null && index < first && leg.planned.endC <= firstC) return 'begins-hot';
   return offSeconds === null && first >= 0 && index > last ? 'record-ends' : null;
 };
+
+/**
+ * Whether the record stops within a leg, so that nobody knows whether it got to its target: the last
+ * leg found in a record that shows no cooling.
+ *
+ * @param index of the leg in `legs`
+ */
+export const isCutByRecord = (
+  legs: readonly AlignedLeg[],
+  index: number,
+  { offSeconds }: Pick<TraceSummary, 'offSeconds'>,
+): boolean =>
+  offSeconds === null &&
+  legs[index]?.verdict === 'not-reached' &&
+  index === legs.findLastIndex(({ actual }) => actual !== null);

@@ -1,5 +1,5 @@
 import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
-import { unseenLeg } from '../model/unseen-legs.ts';
+import { isCutByRecord, unseenLeg } from '../model/unseen-legs.ts';
 import { large, line, type Line } from './line.ts';
 import { duration, type Speech } from './speech.ts';
 
@@ -48,21 +48,20 @@ const hasUnseenStretch = ({ trace, findings }: AnalysisDocument): boolean => {
 export const departuresLine = (document: AnalysisDocument, say: Speech): Line => {
   const legs = document.alignment?.legs ?? [];
   const unseen = legs.map((_, index) => unseenLeg(legs, index, document.trace));
-  const endsIn = unseen.includes('record-ends')
-    ? legs.findLastIndex(({ actual }) => actual !== null)
-    : -1;
-  // Of the leg in which the record ends nobody knows whether it got to its target.
   const departing = legs.filter(
     ({ verdict }, index) =>
       verdict !== 'as-planned' &&
       unseen[index] === null &&
-      !(index === endsIn && verdict === 'not-reached'),
+      !isCutByRecord(legs, index, document.trace),
   );
   const undone = departing.filter(
     ({ verdict }) => verdict === 'missing' || verdict === 'not-reached',
   );
   if (departing.length === 0) {
-    const isWhole = unseen.every((why) => why === null) && !hasUnseenStretch(document);
+    const isWhole =
+      unseen.every((why) => why === null) &&
+      !legs.some((_, index) => isCutByRecord(legs, index, document.trace)) &&
+      !hasUnseenStretch(document);
     return isWhole
       ? line`The kiln kept to the schedule from start to finish: the record shows ${large('no departure')}.`
       : line`The record, where it has readings, shows ${large('no departure')} from the schedule.`;

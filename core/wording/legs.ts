@@ -1,7 +1,7 @@
 import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
 import type { Segment } from '../model/schedule.ts';
 import type { TraceLeg } from '../model/trace.ts';
-import { unseenLeg, type Unseen } from '../model/unseen-legs.ts';
+import { isCutByRecord, unseenLeg, type Unseen } from '../model/unseen-legs.ts';
 import { celsiusDelta, type CelsiusPerHour } from '../units.ts';
 import { clockTime, duration, type Speech } from './speech.ts';
 import { sentence } from './topic.ts';
@@ -48,6 +48,9 @@ const UNSEEN_WORDS: Readonly<Record<Unseen, string>> = {
   'begins-hot': 'cannot be told: the log begins hot',
   'record-ends': 'cannot be told: the log ends before',
 };
+
+/** What is said of the leg in which the record stops: how it went on is not known. */
+const CUT_WORDS = 'the record stops before its end';
 
 /** What a cell says where there is nothing to say. */
 const NOTHING = '–';
@@ -101,12 +104,14 @@ const alignedRows = (document: AnalysisDocument, say: Speech): LegWords[] => {
     const isFree = leg.segment === null;
     const { kind, planned, actual } = leg;
     const unseen = unseenLeg(legs, index, document.trace);
-    const verdict = isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict];
+    const isCut = isCutByRecord(legs, index, document.trace);
+    const seen = isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict];
+    const verdict = isCut ? CUT_WORDS : seen;
     return {
       number: index + 1,
       name: sentence(legName(leg, document, say)),
       verdict: unseen === null ? verdict : UNSEEN_WORDS[unseen],
-      departs: unseen === null && leg.verdict !== 'as-planned',
+      departs: unseen === null && !isCut && leg.verdict !== 'as-planned',
       planned: isFree ? null : cellsOf({ ...planned, kind }, startInstant, say),
       actual: actual && cellsOf({ ...actual, kind }, startInstant, say),
     };

@@ -1,4 +1,5 @@
 import type { AnalysisDocument } from '../../core/model/document.ts';
+import { isCutByRecord } from '../../core/model/unseen-legs.ts';
 import type { Span } from '../../core/model/scalars.ts';
 
 /** One leg on the ribbon, planned or driven. */
@@ -27,7 +28,8 @@ export const ribbonLegs = ({ alignment, trace }: AnalysisDocument): RibbonLeg[] 
             fromSeconds: course.startSeconds,
             toSeconds: course.endSeconds,
           });
-          const departs = verdict !== 'as-planned';
+          const isCut = isCutByRecord(alignment.legs, index, trace);
+          const departs = verdict !== 'as-planned' && !isCut;
           return [
             { number, row: 'planned', kind, departs: false, ...span(planned) },
             ...(actual ? [{ number, row: 'driven' as const, kind, departs, ...span(actual) }] : []),

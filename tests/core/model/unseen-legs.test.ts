@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { unseenLeg } from '../../../core/model/unseen-legs.ts';
+import { isCutByRecord, unseenLeg } from '../../../core/model/unseen-legs.ts';
 import { celsius, seconds } from '../../../core/units.ts';
 import { firingFacts, type Driven } from '../../builders/facts.ts';
 
@@ -42,5 +42,23 @@ describe('a leg that the record cannot show', () => {
     const none = legsFrom({}, 20).map((leg) => ({ ...leg, actual: null }));
     expect(unseenLeg(none, 0, { startSeconds: null, offSeconds: null })).toBeNull();
     expect(unseenLeg(none, 99, SEEN)).toBeNull();
+  });
+});
+
+describe('a leg within which the record stops', () => {
+  const legs = legsFrom({ topHold: null, cooling: null }, 20);
+  const last = legs.findLastIndex(({ actual }) => actual !== null);
+  const notReached = legs.with(last, { ...legs[last]!, verdict: 'not-reached' });
+
+  test('is the last one found, where it had not arrived and no cooling is shown', () => {
+    expect(isCutByRecord(notReached, last, { offSeconds: null })).toBe(true);
+    expect(isCutByRecord(notReached, last - 1, { offSeconds: null })).toBe(false);
+    expect(isCutByRecord(notReached, last + 1, { offSeconds: null })).toBe(false);
+    expect(isCutByRecord(notReached, -1, { offSeconds: null })).toBe(false);
+  });
+
+  test('is none where the kiln cooled, or where the leg arrived', () => {
+    expect(isCutByRecord(notReached, last, SEEN)).toBe(false);
+    expect(isCutByRecord(legs, last, { offSeconds: null })).toBe(false);
   });
 });

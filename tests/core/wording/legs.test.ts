@@ -72,6 +72,22 @@ describe('the legs', () => {
     );
   });
 
+  it('do not say that a target was not reached where the record stops on the way to it', () => {
+    const cut = (offSeconds: typeof troubled.trace.offSeconds) => {
+      const legs = troubled
+        .alignment!.legs.slice(0, 4)
+        .map((leg, index) => (index === 3 ? { ...leg, verdict: 'not-reached' as const } : leg));
+      const trace = { ...troubled.trace, offSeconds };
+      return legsWords({ ...troubled, trace, alignment: { ...troubled.alignment!, legs } }, say)
+        .rows[3];
+    };
+    expect(cut(null)).toMatchObject({ verdict: 'the record stops before its end', departs: false });
+    expect(cut(troubled.trace.offSeconds)).toMatchObject({
+      verdict: 'target not reached',
+      departs: true,
+    });
+  });
+
   it('are named by how they were to run', () => {
     const [ramp] = troubled.alignment!.legs;
     const [segment, ...others] = troubled.schedule!.segments;
