@@ -13,7 +13,11 @@ import { peakNotReached } from './detectors/peak-not-reached.ts';
 import { rampFast } from './detectors/ramp-fast.ts';
 import { rampSlow } from './detectors/ramp-slow.ts';
 import { segmentMissing } from './detectors/segment-missing.ts';
+import { sensorDrift } from './detectors/sensor-drift.ts';
+import { sensorFlat } from './detectors/sensor-flat.ts';
+import { sensorLag } from './detectors/sensor-lag.ts';
 import { sensorOpen } from './detectors/sensor-open.ts';
+import { sensorReversed } from './detectors/sensor-reversed.ts';
 import { sensorSpikes } from './detectors/sensor-spikes.ts';
 import { severalFirings } from './detectors/several-firings.ts';
 import { underfired } from './detectors/underfired.ts';
@@ -37,6 +41,10 @@ export const DETECTORS: readonly Detector[] = [
   // thermocouple
   sensorOpen,
   sensorSpikes,
+  sensorFlat,
+  sensorReversed,
+  sensorLag,
+  sensorDrift,
   // log
   logGap,
   logStartsHot,

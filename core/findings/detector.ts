@@ -48,7 +48,11 @@ export type NotApplicableReason =
   | 'no-cooling-logged'
   | 'record-ends-hot'
   | 'gap-at-peak'
-  | 'readings-too-coarse';
+  | 'readings-too-coarse'
+  | 'starts-hot'
+  | 'no-second-place'
+  | 'not-heated-and-cooled'
+  | 'no-witness-cones';
 
 export type Verdict =
   | { readonly outcome: 'found'; readonly findings: readonly [Draft, ...Draft[]] }

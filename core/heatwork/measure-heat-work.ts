@@ -1,7 +1,6 @@
 import { positionOfCone } from '../model/cone.ts';
 import type { HeatWork } from '../model/document.ts';
 import type { Trace } from '../model/trace.ts';
-import { celsiusDelta } from '../units.ts';
 import { accumulatedDose } from './accumulated.ts';
 import { assumptionsOf } from './assumptions.ts';
 import { firingParts } from './firing-parts.ts';
@@ -9,9 +8,10 @@ import { truthOf, type HeatWorkQuestion } from './firing-record.ts';
 import { equivalentOf, marginOf } from './margins.ts';
 import { measured, type Measured } from './measured.ts';
 import { partsOf } from './parts.ts';
+import { coupleErrorOf } from './place-errors.ts';
 import { remediesFor } from './remedies.ts';
 import { coneOfInterest, targetOf } from './target.ts';
-import { coupleError, positionRange } from './uncertainty.ts';
+import { positionRange } from './uncertainty.ts';
 
 export type { HeatWorkQuestion } from './firing-record.ts';
 
@@ -55,12 +55,6 @@ const remediesOf = (
   });
 };
 
-const coupleErrorOf = ({ uncertainty }: Measured): HeatWork['coupleErrorC'] => {
-  if (!uncertainty.byCones) return null;
-  const { estimate, low, high } = coupleError(uncertainty);
-  return { estimate: celsiusDelta(estimate), low: celsiusDelta(low), high: celsiusDelta(high) };
-};
-
 /**
  * Measures a firing's heat-work in cones: doses, position with its 80 % range, where it came from,
  * and what would have brought the target down. With witness cones the readings are first corrected
@@ -87,7 +81,7 @@ export const measureHeatWork = (trace: Trace, question: HeatWorkQuestion): HeatW
     accumulated: accumulatedDose(trace, interest, truth),
     parts: partsOf(trace, record.legs, record.cones, interest, truth),
     remedies: remediesOf(all, cone, target),
-    coupleErrorC: coupleErrorOf(all),
+    coupleErrorC: coupleErrorOf(trace, question, all.uncertainty),
     assumptions: assumptionsOf(all, question.target),
   };
 };

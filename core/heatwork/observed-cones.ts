@@ -21,6 +21,9 @@ const tabulated = (of: (errorC: number) => number): ((errorC: number) => number)
   };
 };
 
+/** By what a place is told from others: its name, however it was typed. */
+export const placeKey = ({ place }: ObservedCone): string => place.trim().toLowerCase();
+
 /**
  * How well an error of the readings agrees with the witness cones of each place: cones that stood
  * side by side must all agree.
@@ -31,7 +34,7 @@ export const likelihoodByPlace = (
 ): ((errorC: number) => number)[] => {
   const places = new Map<string, ((errorC: number) => number)[]>();
   for (const one of observed) {
-    const place = one.place.trim().toLowerCase();
+    const place = placeKey(one);
     const margin = tabulated((errorC) => marginWith(one, errorC));
     const likelihood = (errorC: number) => bendLikelihood(one.bendDegrees, margin(errorC));
     places.set(place, [...(places.get(place) ?? []), likelihood]);

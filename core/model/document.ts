@@ -83,6 +83,9 @@ export const zRemedy = z.strictObject({
 });
 export type Remedy = z.infer<typeof zRemedy>;
 
+/** An error with its 80 % range. */
+const zErrorRange = { estimate: zCelsiusDelta, low: zCelsiusDelta, high: zCelsiusDelta };
+
 export const zHeatWork = z.strictObject({
   cone: z.strictObject({
     /** The hottest cone brought fully down; null below the coolest. */
@@ -118,7 +121,13 @@ export const zHeatWork = z.strictObject({
   remedies: z.array(zRemedy),
   /** The couple's error that the observed cones imply (reading minus truth); null without cones. */
   coupleErrorC: z
-    .strictObject({ estimate: zCelsiusDelta, low: zCelsiusDelta, high: zCelsiusDelta })
+    .strictObject({
+      ...zErrorRange,
+      /** What the cones of each place imply by themselves. */
+      byPlace: z.array(z.strictObject({ place: z.string(), ...zErrorRange })),
+      /** Whether one offset could explain every place; null where only one was seen. */
+      oneOffset: z.boolean().nullable(),
+    })
     .nullable(),
   assumptions: z.array(zId),
 });

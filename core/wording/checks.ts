@@ -42,6 +42,10 @@ export const CHECK_REASONS: Readonly<Record<string, string>> = {
   'record-ends-hot': 'the record ends with the kiln still hot',
   'gap-at-peak': 'the record has a gap at the peak',
   'readings-too-coarse': 'the readings are too far apart or too roughly rounded',
+  'starts-hot': 'the kiln was hot when the record began',
+  'no-second-place': 'only one place in the kiln was measured',
+  'not-heated-and-cooled': 'the two places were not seen both heating and cooling',
+  'no-witness-cones': 'no witness cones were given with this firing',
   // failed
   failed: 'the check stumbled over this record: please report it',
   'detector-failed': 'the check stumbled over this record: please report it',

@@ -2,6 +2,7 @@ import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
 import type { Trace, TraceSummary } from '../../model/trace.ts';
 import { clear, defineDetector, found } from '../detector.ts';
+import { isFalseReading } from '../false-readings.ts';
 import { longest } from '../marks.ts';
 import { isNearPeak, longestMinutes, minutesOf } from '../spans.ts';
 
@@ -9,6 +10,15 @@ import { isNearPeak, longestMinutes, minutesOf } from '../spans.ts';
 const OPEN_MINUTES = 3;
 /** Chosen: a controller without its couple for as long as this cannot have kept its programme. */
 const ACT_MINUTES = 10;
+
+/**
+ * Stretches without a usable reading: rows without any, and readings far off the course for as long,
+ * which is what an open couple or a shorted lead shows where the logger writes a number all the same.
+ */
+const openSpans = ({ noReadings, repairs }: TraceSummary): Span[] => [
+  ...noReadings,
+  ...repairs.filter((repair) => isFalseReading(repair) && minutesOf([repair]) >= OPEN_MINUTES),
+];
 
 /** The part of a stretch that lies before the heat went off. */
 const whileFiring = (spans: readonly Span[], trace: TraceSummary): Span[] => {
@@ -34,18 +44,19 @@ export const sensorOpen = defineDetector({
   id: 'sensor-open',
   needs: ['trace', 'samples'],
   detect: ({ trace, samples }) => {
-    const openMinutes = minutesOf(trace.noReadings);
+    const open = openSpans(trace);
+    const openMinutes = minutesOf(open);
     if (openMinutes < OPEN_MINUTES) return clear();
-    const firing = whileFiring(trace.noReadings, trace);
+    const firing = whileFiring(open, trace);
     const severity = severityOf(firing, samples);
     return found({
       severity,
-      evidence: longest(trace.noReadings),
+      evidence: longest(open),
       figures: {
         openMinutes,
         firingMinutes: minutesOf(firing),
-        longestMinutes: longestMinutes(trace.noReadings),
-        times: trace.noReadings.length,
+        longestMinutes: longestMinutes(open),
+        times: open.length,
       },
       thresholds: {
         openMinutes: OPEN_MINUTES,

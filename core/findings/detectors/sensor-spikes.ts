@@ -1,8 +1,9 @@
 import type { Severity } from '../../model/finding.ts';
-import type { RemovedSample, Repair, Trace } from '../../model/trace.ts';
+import type { Repair, Trace } from '../../model/trace.ts';
 import { interpolate } from '../../numeric/search.ts';
 import { SECONDS_PER_HOUR } from '../../units.ts';
 import { clear, defineDetector, found } from '../detector.ts';
+import { isFalseReading } from '../false-readings.ts';
 import { longest } from '../marks.ts';
 
 /** Chosen: one or two bursts in a night can be a relay or a motor nearby. */
@@ -14,9 +15,6 @@ const WATCH_TIMES = 10;
  * the same couple has been steered by false readings.
  */
 const ACT = { falsePercent: 5, timesPerHour: 4 } as const;
-
-const isFalse = ({ kind }: Repair | RemovedSample): boolean =>
-  kind === 'spike' || kind === 'dropout' || kind === 'out-of-range';
 
 interface Amount {
   /** Bursts, each of one false reading or more. */
@@ -41,7 +39,7 @@ const amountOf = (bursts: readonly Repair[], { summary }: Trace): Amount => {
 /** How far the worst false reading stood off the curve. */
 const largestDeltaC = ({ removed, atSeconds, smoothC }: Trace): number =>
   removed
-    .filter(isFalse)
+    .filter(isFalseReading)
     .map((sample) => Math.abs(sample.celsius - interpolate(atSeconds, smoothC, sample.atSeconds)))
     .reduce((most, deltaC) => Math.max(most, deltaC), 0);
 
@@ -56,7 +54,7 @@ export const sensorSpikes = defineDetector({
   id: 'sensor-spikes',
   needs: ['samples'],
   detect: ({ samples }) => {
-    const bursts = samples.summary.repairs.filter(isFalse);
+    const bursts = samples.summary.repairs.filter(isFalseReading);
     if (bursts.length < NOTE_TIMES) return clear();
     const amount = amountOf(bursts, samples);
     const severity = severityOf(amount);

@@ -8,10 +8,24 @@ import {
   minutesOf,
   temperatureOf,
   type FindingWording,
+  type Topic,
 } from '../topic.ts';
 
 const CHECK_TERMINALS =
   'Tighten and clean the couple’s terminals and look along its lead for damage.';
+
+/** The error that the cones of each place imply, and whether one error could be behind them all. */
+const placesSentence = ({ document, say }: Topic): string => {
+  const error = document.heatWork?.coupleErrorC;
+  if (!error || error.oneOffset === null) return '';
+  const places = error.byPlace.map(
+    ({ place, estimate }) => `${place}: ${say.signedDifference(estimate)}`,
+  );
+  const verdict = error.oneOffset
+    ? 'One and the same error could explain them all.'
+    : 'No single error explains them all: the places themselves differ.';
+  return ` By place the cones imply an error of ${places.join(', ')}. ${verdict}`;
+};
 
 export const SENSOR_WORDINGS = {
   'sensor-open': {
@@ -145,10 +159,13 @@ export const SENSOR_WORDINGS = {
   'sensor-drift': {
     name: 'a thermocouple that has drifted',
     title: (topic) =>
-      line`The couple reads about ${differenceOf(topic, 'driftDeltaC', 'some degrees')} off what the cones say.`,
-    why: () =>
+      line`By the cones, the couple reads about ${differenceOf(topic, 'driftDeltaC', 'some degrees')} ${
+        (topic.finding.figures['driftDeltaC'] ?? 0) < 0 ? 'low' : 'high'
+      } near the peak.`,
+    why: (topic) =>
       'Couples age, and an ageing one mostly reads low, so that each firing ends hotter than its ' +
-      'readout. The log by itself cannot show this: only cones, or a second couple, can.',
+      'readout. The log by itself cannot show this: only cones, or a second couple, can.' +
+      placesSentence(topic),
     couldBe: () => [
       {
         cause: 'The cones stood in a place that is hotter or cooler than the couple',

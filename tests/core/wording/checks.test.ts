@@ -24,6 +24,10 @@ const REASONS: Record<ClearReason | NotApplicableReason | 'measured' | 'detector
   'record-ends-hot': true,
   'gap-at-peak': true,
   'readings-too-coarse': true,
+  'starts-hot': true,
+  'no-second-place': true,
+  'not-heated-and-cooled': true,
+  'no-witness-cones': true,
 };
 
 describe('the checks', () => {

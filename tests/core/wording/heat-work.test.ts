@@ -69,7 +69,13 @@ describe('the heat-work', () => {
   });
 
   it('says which way the couple is off where cones were seen', () => {
-    const coupleErrorC = { estimate: -12, low: -20, high: -4 } as HeatWork['coupleErrorC'];
+    const coupleErrorC = {
+      estimate: -12,
+      low: -20,
+      high: -4,
+      byPlace: [],
+      oneOffset: null,
+    } as unknown as HeatWork['coupleErrorC'];
     expect(heatWorkWords(withHeatWork({ coupleErrorC }), speechIn('F'))!.coupleError).toBe(
       'By the cones that were seen, the couple reads about 22 °F low near the peak (−36 °F to −7.2 °F).',
     );

@@ -61,6 +61,15 @@ describe('a couple without a reading', () => {
   });
 });
 
+test('readings far off the course for minutes are an open couple that was written as a number', () => {
+  const dropout = (minutes: number) =>
+    withTrace(facts(), {
+      repairs: [{ kind: 'dropout', ...open(300, minutes), samples: 1 + Math.floor(minutes) }],
+    });
+  expect(onlyFinding(sensorOpen, dropout(3)).figures).toMatchObject({ openMinutes: 3, times: 1 });
+  expect(judge(sensorOpen, dropout(2.9))).toEqual(NOTHING);
+});
+
 test('no open couple where every row had a reading', () => {
   expect(judge(sensorOpen, facts())).toEqual(NOTHING);
 });
