@@ -1,5 +1,9 @@
 import type { Detector } from './detector.ts';
+import { burnoutFast } from './detectors/burnout-fast.ts';
 import { clockJump } from './detectors/clock-jump.ts';
+import { coolingDiffers } from './detectors/cooling-differs.ts';
+import { coolingFast } from './detectors/cooling-fast.ts';
+import { dryingFast } from './detectors/drying-fast.ts';
 import { endedEarly } from './detectors/ended-early.ts';
 import { holdDrift } from './detectors/hold-drift.ts';
 import { holdShort } from './detectors/hold-short.ts';
@@ -7,9 +11,12 @@ import { logCoarse } from './detectors/log-coarse.ts';
 import { logEndsEarly } from './detectors/log-ends-early.ts';
 import { logGap } from './detectors/log-gap.ts';
 import { logStartsHot } from './detectors/log-starts-hot.ts';
+import { openedHot } from './detectors/opened-hot.ts';
 import { overfired } from './detectors/overfired.ts';
 import { overshoot } from './detectors/overshoot.ts';
 import { peakNotReached } from './detectors/peak-not-reached.ts';
+import { quartzFastCooling } from './detectors/quartz-fast-cooling.ts';
+import { quartzFastHeating } from './detectors/quartz-fast-heating.ts';
 import { rampFast } from './detectors/ramp-fast.ts';
 import { rampSlow } from './detectors/ramp-slow.ts';
 import { segmentMissing } from './detectors/segment-missing.ts';
@@ -52,4 +59,12 @@ export const DETECTORS: readonly Detector[] = [
   clockJump,
   logCoarse,
   severalFirings,
+  // ware
+  dryingFast,
+  burnoutFast,
+  quartzFastHeating,
+  quartzFastCooling,
+  coolingFast,
+  coolingDiffers,
+  openedHot,
 ];

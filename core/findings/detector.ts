@@ -31,7 +31,7 @@ export interface Draft {
 }
 
 /** Why a detector found nothing, though it looked. */
-export type ClearReason = 'within-limits' | 'cooling-logged' | 'ends-cool';
+export type ClearReason = 'within-limits' | 'cooling-logged' | 'ends-cool' | 'no-glaze';
 
 /** Why a detector could not judge this firing. */
 export type NotApplicableReason =
@@ -52,7 +52,12 @@ export type NotApplicableReason =
   | 'starts-hot'
   | 'no-second-place'
   | 'not-heated-and-cooled'
-  | 'no-witness-cones';
+  | 'no-witness-cones'
+  | 'stretch-not-seen'
+  | 'ware-fired-before'
+  | 'no-reference'
+  | 'reference-unusable'
+  | 'cooling-not-comparable';
 
 export type Verdict =
   | { readonly outcome: 'found'; readonly findings: readonly [Draft, ...Draft[]] }

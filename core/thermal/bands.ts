@@ -52,7 +52,8 @@ const SURE_SHARE = 0.2;
 /** A phase that went by unseen for more than this share is left out (chosen). */
 const UNSEEN_SHARE = 0.5;
 
-interface Pass {
+/** When a firing went through a stretch of temperature. */
+export interface Pass {
   readonly startSeconds: number;
   readonly endSeconds: number;
 }
@@ -74,7 +75,8 @@ const crossing = (trace: Trace, before: number, levelC: number): number => {
  */
 const passThrough = (
   trace: Trace,
-  { fromC, toC }: Phase,
+  fromC: number,
+  toC: number,
   first: number,
   last: number,
 ): Pass | null => {
@@ -158,6 +160,37 @@ const ownPhases = (trace: Trace, topC: number, startC: number): Phase[] => {
   );
 };
 
+interface Course {
+  readonly topC: number;
+  readonly startC: number;
+  readonly passOf: (phase: Pick<Phase, 'fromC' | 'toC'>) => Pass | null;
+}
+
+/** The way up from where heating began to the top, and the way down from there. */
+const courseOf = (trace: Trace): Course => {
+  const { atSeconds, smoothC, summary } = trace;
+  const topC = smoothC.reduce((most, value) => Math.max(most, value), -Infinity);
+  const top = smoothC.indexOf(topC);
+  const start = Math.max(lowerBound(atSeconds, summary.startSeconds ?? 0) - 1, 0);
+  const last = atSeconds.length - 1;
+  return {
+    topC,
+    startC: interpolate(atSeconds, smoothC, summary.startSeconds ?? 0),
+    passOf: ({ fromC, toC }) => {
+      const [first, end] = toC > fromC ? [Math.min(start, top), top] : [top, last];
+      const pass = passThrough(trace, fromC, toC, first, end);
+      return pass !== null && isSeen(trace, pass) ? pass : null;
+    },
+  };
+};
+
+/**
+ * When the firing went through a stretch of temperature from end to end: on the way up to the top
+ * where `toC` is the hotter, else on the way down from it. Null if it did not, or mostly unseen.
+ */
+export const passBetween = (trace: Trace, fromC: number, toC: number): Pass | null =>
+  trace.atSeconds.length < 2 ? null : courseOf(trace).passOf({ fromC, toC });
+
 /**
  * How the firing went through the phases of the ware, in order of time: those on the way up before
  * the top, those on the way down after it. Only phases that it went through from end to end, and not
@@ -165,17 +198,11 @@ const ownPhases = (trace: Trace, topC: number, startC: number): Phase[] => {
  * the trace's own slopes, leaving out slopes that are mostly noise.
  */
 export const measureBands = (trace: Trace): Band[] => {
-  const { atSeconds, smoothC, summary } = trace;
-  if (atSeconds.length < 2) return [];
-  const topC = smoothC.reduce((most, value) => Math.max(most, value), -Infinity);
-  const top = smoothC.indexOf(topC);
-  const start = Math.max(lowerBound(atSeconds, summary.startSeconds ?? 0) - 1, 0);
-  const startC = interpolate(atSeconds, smoothC, summary.startSeconds ?? 0);
-  const last = atSeconds.length - 1;
+  if (trace.atSeconds.length < 2) return [];
+  const { topC, startC, passOf } = courseOf(trace);
   const passed = [...PHASES, ...ownPhases(trace, topC, startC)].flatMap((phase) => {
-    const isUp = phase.toC > phase.fromC;
-    const pass = passThrough(trace, phase, isUp ? Math.min(start, top) : top, isUp ? top : last);
-    return pass !== null && isSeen(trace, pass) ? [{ phase, pass }] : [];
+    const pass = passOf(phase);
+    return pass === null ? [] : [{ phase, pass }];
   });
   passed.sort((a, b) => a.pass.startSeconds - b.pass.startSeconds);
   return passed.map(({ phase, pass }) => bandOf(trace, phase, pass));

@@ -2,6 +2,7 @@ import { mean } from '../numeric/statistics.ts';
 import type { TraceLeg } from '../model/trace.ts';
 import { seconds, type CelsiusDelta, type Seconds } from '../units.ts';
 import { lowerBound } from '../numeric/search.ts';
+import { fallsAsOpened } from './shut-kiln.ts';
 import { averaged } from './thin.ts';
 
 /** A kiln that stands above this at the first reading was hot already (chosen: above any room). */
@@ -98,8 +99,9 @@ export const findStart = (readings: Readings, noiseC: CelsiusDelta): Seconds | n
 
 /**
  * When heating ends for good and natural cooling begins: the start of the last run of cooling legs
- * in which each falls no faster than the one before, since only a switch can make a cooling kiln
- * fall faster. Null where the log ends before that.
+ * in which each falls no faster than the one before, since only a switch can make a shut kiln that
+ * cools fall faster; a kiln that was opened falls faster than any shut one. Null where the log ends
+ * before that.
  */
 export const findOff = (legs: readonly TraceLeg[]): Seconds | null => {
   let first = legs.length - 1;
@@ -109,7 +111,9 @@ export const findOff = (legs: readonly TraceLeg[]): Seconds | null => {
   while (first > 0) {
     const earlier = legs[first - 1]!;
     const later = legs[first]!;
-    if (earlier.kind !== 'cooling' || isFasterThan(later, earlier)) break;
+    if (earlier.kind !== 'cooling') break;
+    const isOpening = fallsAsOpened(-later.rateCPerHour, later.startC);
+    if (isFasterThan(later, earlier) && !isOpening) break;
     first--;
   }
   return legs[first]!.startSeconds;

@@ -27,6 +27,7 @@ export const CHECK_REASONS: Readonly<Record<string, string>> = {
   'within-limits': 'the record stays within the limits',
   'cooling-logged': 'the record goes on into the cooling',
   'ends-cool': 'the record ends with the kiln cool',
+  'no-glaze': 'a bisque has no glaze whose surface its cooling could change',
   // cannot be told
   'no-schedule': 'no schedule was given to hold the record against',
   'no-alignment': 'the schedule could not be laid on this record',
@@ -46,6 +47,11 @@ export const CHECK_REASONS: Readonly<Record<string, string>> = {
   'no-second-place': 'only one place in the kiln was measured',
   'not-heated-and-cooled': 'the two places were not seen both heating and cooling',
   'no-witness-cones': 'no witness cones were given with this firing',
+  'stretch-not-seen': 'the record does not show this stretch of temperature from end to end',
+  'ware-fired-before': 'the ware was fired before, by the cone or by what was told',
+  'no-reference': 'no earlier good firing was given to hold this one against',
+  'reference-unusable': 'the earlier firing that was given could not be read',
+  'cooling-not-comparable': 'no stretch of cooling is in both records',
   // failed
   failed: 'the check stumbled over this record: please report it',
   'detector-failed': 'the check stumbled over this record: please report it',

@@ -1,5 +1,6 @@
 import { positionOfCone } from '../model/cone.ts';
 import type { AnalysisDocument, Load } from '../model/document.ts';
+import { purposeOf } from '../model/purpose.ts';
 import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from './cautions.ts';
 import { showsFiring } from './firing.ts';
 import { coneName } from './speech.ts';
@@ -11,9 +12,7 @@ export interface LoadWords {
   readonly caution: string | null;
 }
 
-const isBisque = ({ options, heatWork }: AnalysisDocument): boolean =>
-  options.purpose === 'bisque' ||
-  (options.purpose === undefined && (heatWork?.target?.cone.startsWith('0') ?? false));
+const isBisque = (document: AnalysisDocument): boolean => purposeOf(document)?.purpose === 'bisque';
 
 const shortAdvice = (document: AnalysisDocument): string => {
   const cone = document.load.refireTo;

@@ -1,8 +1,16 @@
 import { celsius } from '../../units.ts';
+import { purposeOf } from '../../model/purpose.ts';
 import { BURST_CAUTION, FUMES_CAUTION, hotKilnCaution } from '../cautions.ts';
-import { line } from '../line.ts';
+import { line, type Line } from '../line.ts';
 import type { Speech } from '../speech.ts';
-import { percentOf, rateOf, temperatureOf, type FindingWording } from '../topic.ts';
+import {
+  percentOf,
+  rateOf,
+  targetOf,
+  temperatureOf,
+  type FindingWording,
+  type Topic,
+} from '../topic.ts';
 
 /** Where the published sources put quartz inversion; the start of the common cristobalite range. */
 const QUARTZ = celsius(573);
@@ -17,7 +25,7 @@ export const WARE_WORDINGS = {
   'drying-fast': {
     name: 'drying too fast',
     title: (topic) =>
-      line`Through drying the kiln climbed at ${rateOf(topic, 'fastestCPerHour', 'a fast rate')}: fast for ware that is not bone dry.`,
+      line`Through drying the kiln climbed at ${rateOf(topic, 'fastestCPerHour', 'a fast rate')}: ${dryingJudgement(topic)}.`,
     why: ({ say }) =>
       `Water left in the clay boils at ${boiling(say)}; if steam cannot get out as fast as it forms, it bursts the ware.`,
     couldBe: () => [
@@ -72,7 +80,7 @@ export const WARE_WORDINGS = {
   'quartz-fast-cooling': {
     name: 'quartz inversion too fast on cooling',
     title: (topic) =>
-      line`On the way down the kiln went through quartz inversion at ${rateOf(topic, 'fastestCPerHour', 'a fast rate')}.`,
+      line`On the way down the kiln went through ${changeOf(topic)} at ${rateOf(topic, 'fastestCPerHour', 'a fast rate')}.`,
     why: ({ say }) =>
       `At ${say.temperature(QUARTZ)} quartz shrinks at once, and a second change follows near ${say.temperature(CRISTOBALITE)}; uneven ware dunts.`,
     couldBe: () => [{ cause: 'The crack was there before firing', tell: DUNT_TELL }],
@@ -84,8 +92,7 @@ export const WARE_WORDINGS = {
 
   'cooling-fast': {
     name: 'cooling too fast',
-    title: (topic) =>
-      line`From the peak the kiln cooled at ${rateOf(topic, 'fastestCPerHour', 'a fast rate')}.`,
+    title: (topic) => coolingTitle(topic),
     why: ({ say }) =>
       `Crystals and matte surfaces grow between about ${say.temperature(celsius(1025))} and ${say.temperature(celsius(800))}; cooled faster, the same glaze comes out glossier.`,
     couldBe: () => [
@@ -99,7 +106,7 @@ export const WARE_WORDINGS = {
   'cooling-differs': {
     name: 'cooling unlike the good firing',
     title: (topic) =>
-      line`The cooling differs by ${percentOf(topic, 'differsPercent', 'a good deal')} from the good firing it is held against.`,
+      line`Between ${temperatureOf(topic, 'fromC', 'the peak')} and ${temperatureOf(topic, 'toC', 'the end')} the cooling differs by ${percentOf(topic, 'differsPercent', 'a good deal')} from the good firing it is held against.`,
     why: () => 'The same peak cooled at another pace can give another surface.',
     couldBe: () => [
       { cause: 'The load was heavier or lighter', tell: 'the weights of the two loads' },
@@ -130,3 +137,27 @@ export const WARE_WORDINGS = {
     caution: hotKilnCaution,
   },
 } satisfies Record<string, FindingWording>;
+
+const dryingJudgement = ({ document }: Topic): string => {
+  const purpose = purposeOf(document)?.purpose ?? 'bisque';
+  return purpose === 'bisque'
+    ? 'fast for ware that is not bone dry'
+    : 'fast even for ware that was fired before and has taken water in with its glaze';
+};
+
+/** Quartz and cristobalite are told apart by where the stretch begins. */
+const changeOf = ({ finding }: Topic): string =>
+  (finding.figures['fromC'] ?? Infinity) > 300 ? 'quartz inversion' : 'the change of cristobalite';
+
+/** A controlled fall that was not kept is named with its plan. */
+const coolingTitle = (topic: Topic): Line => {
+  const cooled = rateOf(topic, 'fastestCPerHour', 'a fast rate');
+  return topic.finding.figures['plannedCPerHour'] === undefined
+    ? line`From the peak the kiln cooled at ${cooled}, faster than closed kilns do by themselves.`
+    : line`On the fall to ${temperatureOfTarget(topic)} the kiln cooled at ${cooled} where ${rateOf(topic, 'plannedCPerHour', 'less')} was planned.`;
+};
+
+const temperatureOfTarget = (topic: Topic): string => {
+  const target = targetOf(topic);
+  return target === null ? 'its target' : topic.say.temperature(target);
+};

@@ -174,10 +174,12 @@ test('the facts of the tests are ones a document could hold', () => {
 });
 
 describe('all detectors', () => {
-  /** What the invented firing has not: a second couple, witness cones. */
+  /** What the invented glaze firing has not: a second couple, witness cones, carbon, an earlier one. */
   const NOT_GIVEN: Readonly<Record<string, string>> = {
     'sensor-lag': 'no-second-place',
     'sensor-drift': 'no-witness-cones',
+    'burnout-fast': 'ware-fired-before',
+    'cooling-differs': 'no-reference',
   };
 
   test('find nothing in a firing that went as planned, and all of them looked', () => {

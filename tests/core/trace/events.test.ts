@@ -49,6 +49,12 @@ const leg = (
 });
 
 describe('the end of heating', () => {
+  it('is not where a kiln was opened: no shut kiln falls so fast from there', () => {
+    const opened = { ...leg('cooling', 20, 20.2, -900), startC: celsius(400) };
+    const legs = [leg('hold', 8, 9, 0), leg('cooling', 9, 12, -200), leg('cooling', 12, 20, -70)];
+    expect(findOff([...legs, opened])).toBe(9 * 3600);
+  });
+
   it('is where cooling begins that only slows down', () => {
     const legs = [
       leg('ramp', 0, 8, 150),

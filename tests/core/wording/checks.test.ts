@@ -28,6 +28,12 @@ const REASONS: Record<ClearReason | NotApplicableReason | 'measured' | 'detector
   'no-second-place': true,
   'not-heated-and-cooled': true,
   'no-witness-cones': true,
+  'no-glaze': true,
+  'stretch-not-seen': true,
+  'ware-fired-before': true,
+  'no-reference': true,
+  'reference-unusable': true,
+  'cooling-not-comparable': true,
 };
 
 describe('the checks', () => {

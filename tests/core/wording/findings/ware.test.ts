@@ -9,6 +9,18 @@ describe('the wordings of the ware', () => {
     expect(WARE_WORDINGS['quartz-fast-cooling'].title(about).text).toContain('90 °C/h');
   });
 
+  it('tell quartz from cristobalite by where the stretch begins', () => {
+    const about = topic('quartz-fast-cooling', { fastestCPerHour: 220, fromC: 250 });
+    expect(WARE_WORDINGS['quartz-fast-cooling'].title(about).text).toContain('cristobalite');
+  });
+
+  it('name the plan of a controlled fall that was outrun', () => {
+    const { title } = WARE_WORDINGS['cooling-fast'];
+    const figures = { segment: 0, fastestCPerHour: 200, plannedCPerHour: 100 };
+    expect(title(topic('cooling-fast', figures)).text).toContain('where 100 °C/h was planned');
+    expect(title(topic('cooling-fast', { fastestCPerHour: 400 })).text).toContain('by themselves');
+  });
+
   it('put every temperature of the trade into the reader’s unit', () => {
     for (const [id, wording] of Object.entries(WARE_WORDINGS)) {
       const about = topic(id as keyof typeof WARE_WORDINGS, {}, 'F');
