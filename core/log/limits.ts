@@ -17,7 +17,7 @@ export const MAX_LINE_BYTES = 64 * 1024;
 export const MAX_COLUMNS = 1024;
 
 /** A cell longer than this is text: no number, time or mark is looked for in it. */
-export const MAX_VALUE_CHARS = 64;
+export const MAX_VALUE_CHARS = 80;
 
 /** A quoted cell may run over at most this many lines. */
 export const MAX_QUOTED_LINES = 20;

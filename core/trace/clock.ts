@@ -4,12 +4,17 @@ import { median, spreadIndices } from '../numeric/statistics.ts';
 
 /** A swap of rows recovers within this many samples; a clock that was set back does not (chosen). */
 const SWAP_LENGTH = 3;
-/** A forward step is only ever suspected as a changed clock from here on (chosen: half an hour). */
-const FORWARD_JUMP_SECONDS = 1800;
-/** Clocks are moved by whole hours, give or take a sample (daylight saving, a mistyped zone). */
+/** A forward step is only ever suspected as a changed clock from here on (chosen). */
+const FORWARD_JUMP_SECONDS = 600;
+/** Clocks are mostly moved by whole hours, give or take a sample (daylight saving, a wrong zone). */
 const WHOLE_HOUR_TOLERANCE_SECONDS = 90;
-/** The kiln would have had to move at least this far in the missing time to tell (chosen). */
-const TELLING_CHANGE_C = 25;
+/**
+ * What the kiln may have moved over a changed clock, as a share of what it would have moved in the
+ * missing time; and how far it would have had to move for that to tell (all chosen). A move by
+ * anything but whole hours must be plainer to be believed.
+ */
+const WHOLE_HOURS = { leastC: 25, share: 0.2 } as const;
+const ANY_MOVE = { leastC: 50, share: 0.05 } as const;
 /** From this share of equal stamps on they are taken as rounded, not as rows written twice. */
 const ROUNDED_STAMPS_SHARE = 0.05;
 
@@ -59,7 +64,11 @@ const isSwap = (stamps: Float64Array, i: number): boolean => {
   return i + SWAP_LENGTH >= stamps.length && stamps.length > SWAP_LENGTH;
 };
 
-/** Whether a forward step by whole hours left the temperature where it was in mid-climb. */
+const isWholeHours = (spanSeconds: number, interval: number): boolean =>
+  Math.abs(spanSeconds - Math.round(spanSeconds / 3600) * 3600) <=
+    Math.max(WHOLE_HOUR_TOLERANCE_SECONDS, interval) && spanSeconds > 1800;
+
+/** Whether a forward step left the temperature where it was in mid-climb (or mid-fall). */
 const isForwardJump = (
   stamps: Float64Array,
   celsius: Float64Array,
@@ -69,14 +78,13 @@ const isForwardJump = (
   const step = stamps[i]! - stamps[i - 1]!;
   const lost = step - interval;
   if (lost < FORWARD_JUMP_SECONDS || i < 5 || i + 5 >= stamps.length) return false;
-  const hoursOff = Math.abs(lost - Math.round(lost / 3600) * 3600);
-  if (hoursOff > Math.max(WHOLE_HOUR_TOLERANCE_SECONDS, interval)) return false;
   const before = (celsius[i - 1]! - celsius[i - 5]!) / (stamps[i - 1]! - stamps[i - 5]!);
   const after = (celsius[i + 4]! - celsius[i]!) / (stamps[i + 4]! - stamps[i]!);
   if (!(before * after > 0)) return false;
   const slope = Math.min(Math.abs(before), Math.abs(after));
+  const { leastC, share } = isWholeHours(lost, interval) ? WHOLE_HOURS : ANY_MOVE;
   const expected = slope * step;
-  return expected > TELLING_CHANGE_C && Math.abs(celsius[i]! - celsius[i - 1]!) < 0.2 * expected;
+  return expected > leastC && Math.abs(celsius[i]! - celsius[i - 1]!) < share * expected;
 };
 
 interface Shifted {

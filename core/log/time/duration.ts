@@ -8,6 +8,9 @@ const WITH_DAYS =
 const IN_WORDS =
   /^(?:(\d{1,5})\s?h(?:ours?|rs?)?\.?)?\s?(?:(\d{1,5})\s?m(?:in(?:utes?)?)?\.?)?\s?(?:(\d{1,6}(?:[.,]\d{1,9})?)\s?s(?:ec(?:onds?)?)?\.?)?$/;
 
+/** ISO 8601: `PT1H30M`, `P1DT2H`. */
+const ISO = /^p(?:(\d{1,4})d)?(?:t(?:(\d{1,5})h)?(?:(\d{1,5})m)?(?:(\d{1,7}(?:[.,]\d{1,9})?)s)?)?$/;
+
 const decimal = (text: string | undefined): number => Number((text ?? '0').replace(',', '.'));
 
 /**
@@ -15,9 +18,9 @@ const decimal = (text: string | undefined): number => Number((text ?? '0').repla
  * plain forms `h:mm` and `h:mm:ss` are read as clocks.
  */
 export const parseDuration = (cell: string): number => {
-  if (cell.length > MAX_VALUE_CHARS || !/^\d/.test(cell)) return Number.NaN;
+  if (cell.length > MAX_VALUE_CHARS || !/^(?:\d|PT?\d)/i.test(cell)) return Number.NaN;
   const lower = cell.toLowerCase();
-  const days = WITH_DAYS.exec(lower);
+  const days = WITH_DAYS.exec(lower) ?? ISO.exec(lower);
   if (days !== null) {
     const [, day, hour, minute, second] = days;
     return (

@@ -28,13 +28,26 @@ export interface Stamp {
 }
 
 const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+/** Blanks, dashes, quotes and signs above Latin: U+2000 to U+2BFF hold no letters of dates. */
+const isSymbol = (code: number): boolean => code >= 0x2000 && code <= 0x2bff;
 const isLetter = (code: number): boolean =>
-  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || code >= 0xc0;
+  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 0xc0 && !isSymbol(code));
 
+const SPACED_HOUR = /\s{1,2}h\s{0,2}(?=\d)/iy;
 const HALF_MARK = /\s?[ap]\.?\s?m\b/iy;
 
-const BLANKS = " \t\u00a0\u202f,'[]()_";
+const BLANKS = " \t\u00a0\u2009\u202f,'\u2019[]()_";
+const MINUS = '\u2212';
+/** What closes a remark that may follow the offset: `+01:00[Area/Place]`, `+0100 (Name)`. */
+const CLOSERS: ReadonlyMap<string, string> = new Map([
+  ['[', ']'],
+  ['(', ')'],
+]);
+
 const DATE_MARKS = '-/.';
+
+/** Letters that may stand behind the numbers of a clock in letters. */
+const CLOCK_LETTERS: readonly string[] = ['m', 'min', 's', 'sec'];
 
 /** Reads the parts of one stamp from left to right; each step takes at least one character. */
 class StampScanner {
@@ -46,6 +59,8 @@ class StampScanner {
   #markAt = -2;
   #clock: number[] | null = null;
   #fraction = 0;
+  /** Whether the clock is written with letters: `14h05`. */
+  #isInLetters = false;
   #half: 'am' | 'pm' | null = null;
   #offset: number | null = null;
 
@@ -73,8 +88,16 @@ class StampScanner {
       return true;
     }
     const isInDate = this.#date.length === 1 || this.#date.length === 2;
-    const isSign = character === '+' || character === '-';
+    const isSign = character === '+' || character === '-' || character === MINUS;
+    const closer = this.#offset === null ? undefined : CLOSERS.get(character);
+    if (closer !== undefined) return this.#skipTo(closer);
     if (isSign && this.#clock !== null && !isInDate) return this.#zone();
+    // A colon between date and clock: `14/Mar/2024:14:05:00`.
+    const endsDate = character === ':' && this.#date.length === 3 && this.#clock === null;
+    if (endsDate && isDigit(this.#code(1))) {
+      this.#at += 1;
+      return true;
+    }
     this.#at += 1;
     if (BLANKS.includes(character)) return true;
     // A mark may also close the date: `25.05. 14:00`, `20190622-021507`.
@@ -82,6 +105,13 @@ class StampScanner {
     if (this.#markAt === this.#at - 2) return false;
     this.#markAt = this.#at - 1;
     if (this.#dateMark === '') this.#dateMark = character;
+    return true;
+  }
+
+  #skipTo(closer: string): boolean {
+    const end = this.#text.indexOf(closer, this.#at);
+    if (end < 0) return false;
+    this.#at = end + 1;
     return true;
   }
 
@@ -100,7 +130,9 @@ class StampScanner {
     const code = this.#code();
     const opensClock =
       code === 58 /* : */ || ((code | 32) === 104 /* h */ && isDigit(this.#code(1)));
-    if (opensClock) return digits <= 4 && this.#clockAfter(value);
+    const isYear = digits === 4 && this.#date.length === 2;
+    if (opensClock && !isYear) return digits <= 4 && this.#clockAfter(value);
+    if (digits <= 2 && this.#isSpacedHour()) return this.#spacedClock(value);
     if (digits <= 2 && this.#clock === null && this.#isHalfNext()) {
       this.#clock = [value, 0];
       return true;
@@ -112,6 +144,20 @@ class StampScanner {
     if (digits > 4 || this.#date.length === 3) return false;
     this.#date.push({ value, digits, isName: false });
     return true;
+  }
+
+  /** Whether an hour mark between blanks follows: `14 h 05`. */
+  #isSpacedHour(): boolean {
+    SPACED_HOUR.lastIndex = this.#at;
+    return this.#clock === null && SPACED_HOUR.test(this.#text);
+  }
+
+  #spacedClock(hour: number): boolean {
+    this.#at = SPACED_HOUR.lastIndex;
+    const { value, digits } = this.#digits();
+    this.#clock = [hour, value];
+    this.#isInLetters = true;
+    return digits <= 2;
   }
 
   /** Whether am or pm follows a bare hour: `8am`, `3 p.m.`. */
@@ -149,6 +195,7 @@ class StampScanner {
   #clockAfter(first: number): boolean {
     if (this.#clock !== null) return false;
     this.#clock = [first];
+    this.#isInLetters = this.#code() !== 58;
     while (this.#clock.length < 3 && this.#isClockMark() && isDigit(this.#code(1))) {
       this.#at += 1;
       const { value, digits } = this.#digits();
@@ -180,7 +227,7 @@ class StampScanner {
 
   #zone(): boolean {
     if (this.#offset !== null && this.#offset !== 0) return false;
-    const sign = this.#code() === 45 ? -1 : 1;
+    const sign = this.#code() === 43 ? 1 : -1;
     this.#at += 1;
     const { value, digits } = this.#digits();
     if (digits === 0 || digits > 4) return false;
@@ -195,21 +242,34 @@ class StampScanner {
 
   #word(): boolean {
     const start = this.#at;
-    while (isLetter(this.#code()) || this.#code() === 46) this.#at += 1;
+    while (this.#isInWord()) this.#at += 1;
     const word = fold(this.#text.slice(start, this.#at)).replaceAll('.', '');
     if (this.#clock !== null && (word === 'a' || word === 'p')) {
       this.#half = word === 'a' ? 'am' : 'pm';
       return true;
     }
-    if (word === 'm' && this.#half !== null) return true;
+    if (this.#isInLetters && CLOCK_LETTERS.includes(word)) return true;
+    if (word === 'm' && this.#clock !== null) {
+      // After `a` or `p` it is the rest of the mark; alone it is the Italian morning: `9:35 m.`.
+      this.#half ??= 'am';
+      return true;
+    }
     const meaning = timeWord(word);
     if (meaning === null) return false;
     if (meaning.kind === 'half') this.#half = meaning.afternoon ? 'pm' : 'am';
+    if (meaning.kind === 'night') this.#half = isSmallHour(this.#clock) ? 'am' : 'pm';
     if (meaning.kind === 'zone') this.#offset = meaning.offsetMinutes;
     if (meaning.kind !== 'month') return true;
     if (this.#date.length === 3 || this.#date.some((part) => part.isName)) return false;
     this.#date.push({ value: meaning.month, digits: 2, isName: true });
     return true;
+  }
+
+  /** A hyphen within a word belongs to it, once the clock has been read: `après-midi`. */
+  #isInWord(): boolean {
+    const code = this.#code();
+    if (isLetter(code) || code === 46) return true;
+    return code === 45 && this.#clock !== null && isLetter(this.#code(1));
   }
 
   #result(): Stamp | null {
@@ -243,6 +303,10 @@ class StampScanner {
     return this.#date.some((part) => part.isName) || this.#clock !== null;
   }
 }
+
+/** `2:30 at night` is after midnight, `11:30 at night` before it. */
+const isSmallHour = (clock: readonly number[] | null): boolean =>
+  clock !== null && (clock[0] === 12 || clock[0]! < 6);
 
 const secondsOf = (clock: readonly number[], half: 'am' | 'pm' | null): number | null => {
   const [first = 0, minutes = 0, seconds = 0] = clock;

@@ -58,11 +58,18 @@ const WEEKDAYS: readonly string[] = [
 /** Words that may stand between the parts and say nothing: `5 de mayo`, `14:05 Uhr`, `le 5 mai`. */
 const FILLERS: readonly string[] = [
   ...['t', 'at', 'de', 'del', 'um', 'uhr', 'le', 'a', 'alle', 'om', 'h', 'hrs', 'uur', 'st', 'nd'],
-  ...['rd', 'th', 'den', 'der', 'the', 'ore', 'heures', 'er'],
+  ...['rd', 'th', 'den', 'der', 'the', 'ore', 'heures', 'er', 'of', 'du', 'di', 'la', 'l', 's'],
 ];
 
-const MORNING: readonly string[] = ['am', 'vorm', 'vormittags', 'matin', 'vm'];
-const AFTERNOON: readonly string[] = ['pm', 'nachm', 'nachmittags', 'soir', 'nm'];
+const MORNING: readonly string[] = [
+  ...['am', 'vorm', 'vormittags', 'morgens', 'matin', 'manana', 'madrugada', 'mattino', 'mattina'],
+  ...['vm', 'ochtends', 'morgens'],
+];
+const AFTERNOON: readonly string[] = [
+  ...['pm', 'nachm', 'nachmittags', 'mittags', 'abends', 'apres-midi', 'soir', 'tarde'],
+  ...['pomeriggio', 'sera', 'nm', 'middags', 'avonds'],
+];
+const NIGHT: readonly string[] = ['nachts', 'nuit', 'noche', 'notte'];
 
 /** Minutes east of Greenwich. */
 const ZONES: readonly (readonly [string, number])[] = [
@@ -95,6 +102,8 @@ const ZONES: readonly (readonly [string, number])[] = [
 export type TimeWord =
   | { readonly kind: 'month'; readonly month: number }
   | { readonly kind: 'half'; readonly afternoon: boolean }
+  /** Before or after midnight, which the hour tells. */
+  | { readonly kind: 'night' }
   | { readonly kind: 'zone'; readonly offsetMinutes: number }
   | { readonly kind: 'nothing' };
 
@@ -104,6 +113,7 @@ const WORDS: ReadonlyMap<string, TimeWord> = new Map<string, TimeWord>([
   ...[...WEEKDAYS, ...FILLERS].map((word) => [word, NOTHING] as const),
   ...ZONES.map(([word, offsetMinutes]) => [word, { kind: 'zone', offsetMinutes }] as const),
   ...MORNING.map((word) => [word, { kind: 'half', afternoon: false }] as const),
+  ...NIGHT.map((word) => [word, { kind: 'night' }] as const),
   ...AFTERNOON.map((word) => [word, { kind: 'half', afternoon: true }] as const),
   ...MONTH_STEMS.flatMap((stems, index) =>
     stems.map((word) => [word, { kind: 'month', month: index + 1 }] as const),

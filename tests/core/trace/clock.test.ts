@@ -65,6 +65,35 @@ describe('a clock that was set', () => {
     expect(clock.repairs.map((entry) => entry.kind)).toEqual(['clock-jump']);
   });
 
+  it.each([
+    ['47 min', 47 * 60],
+    ['3 h 20 min', 12_000],
+    ['a day and 13 min', 87_180],
+  ])('forward by %s in mid-climb is taken back', (_, bySeconds) => {
+    const stamps = minutesOf(300).map((i) => 60 * i + (i >= 150 ? bySeconds : 0));
+    const clock = repair(stamps, minutesOf(300).map(climbAt));
+    expect(clock.atSeconds.at(-1)).toBe(299 * 60);
+    expect(clock.repairs).toMatchObject([{ kind: 'clock-jump', movedSeconds: bySeconds }]);
+  });
+
+  it.each([
+    ['7 min', 420],
+    ['25 min', 1500],
+    ['3 h 20 min', 12_000],
+  ])('back by %s is followed on', (_, bySeconds) => {
+    const stamps = minutesOf(300).map((i) => 60 * i - (i >= 150 ? bySeconds : 0));
+    const clock = repair(stamps, minutesOf(300).map(climbAt));
+    expect(clock.atSeconds.at(-1)).toBe(299 * 60);
+    expect(clock.repairs).toMatchObject([{ kind: 'clock-jump', movedSeconds: -bySeconds }]);
+  });
+
+  it('is not suspected in a power cut, when the kiln came back a little cooler', () => {
+    // 47 min without a record; the kiln lost 12 °C and climbs on from there.
+    const stamps = minutesOf(300).map((i) => 60 * i + (i >= 150 ? 47 * 60 : 0));
+    const celsius = minutesOf(300).map((i) => climbAt(i) - (i >= 150 ? 14 : 0));
+    expect(repair(stamps, celsius).repairs).toEqual([]);
+  });
+
   it('is not suspected where the kiln moved on during the pause', () => {
     const minutes = minutesOf(300).map((i) => i + (i >= 150 ? 60 : 0));
     const clock = repair(

@@ -13,13 +13,26 @@ test.each([
   ['2h', 7200],
   ['90 min', 5400],
   ['45 s', 45],
+  ['PT1H05M20S', 3920],
+  ['P2DT3H', 183_600],
+  ['PT90M', 5400],
 ])('%s', (text, seconds) => {
   expect(parseDuration(text)).toBe(seconds);
 });
 
-test.each(['', '5', '25.5', '12:30', '12:30:00', 'h', '5 apples', '2024-03-14', '1'.repeat(99)])(
-  '%s is read elsewhere or not at all',
-  (text) => {
-    expect(parseDuration(text)).toBeNaN();
-  },
-);
+test.each([
+  '',
+  '5',
+  '25.5',
+  '12:30',
+  '12:30:00',
+  'h',
+  '5 apples',
+  'P',
+  'PT',
+  'part',
+  '2024-03-14',
+  '1'.repeat(99),
+])('%s is read elsewhere or not at all', (text) => {
+  expect(parseDuration(text)).toBeNaN();
+});

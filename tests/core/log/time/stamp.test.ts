@@ -39,8 +39,38 @@ describe('dates and clocks as loggers write them', () => {
     ['8am', '', 28_800, null],
     ['3 p.m.', '', 54_000, null],
     ['12h30', '', 45_000, null],
+    ['14/03/2024 14 h 05', '14 3 2024', 50_700, null],
+    ['14/03/2024 14h05m09s', '14 3 2024', 50_709, null],
+    ['14/Mar/2024:14:05:00 +0100', '14 3 2024', 50_700, 60],
+    ['2024-03-14T14:05:00+01:00[Europe/Berlin]', '2024 3 14', 50_700, 60],
+    ['Thu Mar 14 2024 14:05:00 GMT+0100 (Central European Standard Time)', '3 14 2024', 50_700, 60],
+    ['2024-03-14T14:05:00\u221207:00', '2024 3 14', 50_700, -420],
+    ['14/03/2024 2:05\u202fp.\u00a0m.', '14 3 2024', 50_700, null],
+    ['14th of March 2024 14:05', '14 3 2024', 50_700, null],
   ])('%s', (text, date, clock, offset) => {
     expect(short(text)).toEqual([date, clock, offset]);
+  });
+
+  // The local marks of half days, as speakers of the six languages write them (from memory).
+  test.each([
+    ['14.03.2024 2:05 nachmittags', 14],
+    ['14.03.2024 9:05 morgens', 9],
+    ['14.03.2024 11:05 nachts', 23],
+    ['14/03/2024 2:05 du matin', 2],
+    ["14/03/2024 2:05 de l'après-midi", 14],
+    ['14/03/2024 9:05 du soir', 21],
+    ['14/03/2024 2:05 de la tarde', 14],
+    ['14/03/2024 9:05 de la mañana', 9],
+    ['14/03/2024 12:05 de la noche', 0],
+    ['14/03/2024 9:05 di mattina', 9],
+    ['14/03/2024 9:05 m.', 9],
+    ['14/03/2024 2:05 p.', 14],
+    ['14/03/2024 2:05 di notte', 2],
+    ["14-03-2024 9:05 's ochtends", 9],
+    ['14-03-2024 2:05 ’s middags', 14],
+    ['14-03-2024 2:05 n.m.', 14],
+  ])('%s', (text, hour) => {
+    expect(scanStamp(text)?.clockSeconds).toBe(hour * 3600 + 300);
   });
 
   test('a date alone', () => {
