@@ -21,6 +21,7 @@ const STAGES = [
   'numeric',
   'model',
   'reference',
+  'thermocouple',
   'cones',
   'log',
   'trace',
@@ -39,6 +40,7 @@ const PACKAGES: Partial<Record<Stage, readonly string[]>> = {
   numeric: [],
   model: ['zod'],
   reference: [],
+  thermocouple: [],
 };
 
 const SCREEN = [
