@@ -3,6 +3,7 @@
  * DOM's or Node's types: every runtime this project knows has it.
  */
 declare class TextDecoder {
+  readonly encoding: string;
   constructor(label?: string, options?: { fatal?: boolean; ignoreBOM?: boolean });
   decode(input?: Uint8Array, options?: { stream?: boolean }): string;
 }

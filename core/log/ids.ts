@@ -21,9 +21,13 @@ export const DECISIONS = {
   interval: 'the seconds between rows that carry no time of their own',
   'temperature-column': 'the column of the main thermocouple',
   unit: 'the unit of the main temperature',
-  'setpoint-column': 'the column of the temperature that the controller asked for',
-  'output-column': "the column of the controller's output",
-  'zone-columns': 'other measured temperatures, kept as zones',
+  'setpoint-column': 'the column of the temperature that the controller asked for, or `none`',
+  'output-column': "the column of the controller's output, or `none`",
+  'zone-columns': 'other measured temperatures, kept as zones; `none` where the person says so',
+  'couple-type': 'the type of the couple that gave millivolts',
+  'cold-junction-column': 'the column of the temperature at which the cold end of the couple stood',
+  'cold-junction':
+    "that temperature in °C, or `compensated` where the logger's voltages count from 0 °C",
   'no-reading-marks': 'what stands in cells that hold no reading, beside empty cells',
   'lines-aside': 'lines that are no rows: blank, comment, repeated header, footer, other tables',
 } as const;
@@ -105,6 +109,9 @@ export const WARNINGS = {
   'other-series': 'the file holds other channels',
   'output-not-percent': 'the output is not in percent of full power and was left aside',
   'readings-at-floor': 'many readings lie at one lowest level, as of a sensor below its range',
+  'cold-junction-assumed':
+    'nothing says where the cold junction stood; room temperature was assumed',
+  'type-b-when-cool': 'type B gives almost no voltage below about 100 °C; readings there are rough',
   'impossible-numbers': 'numbers that cannot be readings were taken as missing',
   'several-firings': 'the log holds several firings, and nobody said which is meant',
 } as const;

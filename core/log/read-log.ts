@@ -27,6 +27,7 @@ const isBlank = ({ bytes }: Text): boolean => bytes.every((byte) => byte <= 0x20
  */
 export const openLogText = (
   bytes: Uint8Array,
+  decisions: ReadingDecisions,
   environment: ReadingEnvironment,
   account: Account,
 ): Text => {
@@ -35,7 +36,7 @@ export const openLogText = (
     const most = MAX_FILE_BYTES / 1024 / 1024;
     throw new Refusal('too-large', `the file is larger than ${most} MB; cut out the firing in it`);
   }
-  const text = openText(bytes, environment.guessEncoding, account);
+  const text = openText(bytes, environment.guessEncoding, account, decisions.encoding);
   if (isBlank(text)) throw new Refusal('empty', 'there is nothing but blanks in the file');
   return text;
 };
@@ -75,7 +76,7 @@ export const readLog = (
   environment: ReadingEnvironment = {},
 ): Log => {
   const account = new Account();
-  const text = openLogText(bytes, environment, account);
+  const text = openLogText(bytes, decisions, environment, account);
   const file = { name: fileName, byteLength: bytes.length };
   return assembleLog(readTable(text, file, decisions, environment, account));
 };

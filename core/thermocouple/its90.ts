@@ -72,11 +72,13 @@ export const seebeckMillivoltsPerK = (type: CoupleType, celsius: number): number
 const WITHIN_C = 1e-6;
 /** Tables are printed to 0.001 mV: so far beyond an end a voltage still is that end's. */
 const LAST_DIGIT_MILLIVOLTS = 0.001;
-/** Each step at least halves the bracket, so this many always suffice. */
+/** Enough to halve the widest range down to {@link WITHIN_C} twice over. */
 const MOST_STEPS = 60;
 
-/** Narrows `[low, high]` around the temperature: Newton's step where it stays inside, else half. */
-const solve = (type: CoupleType, millivolts: number, low: number, high: number): number => {
+/** Narrows the bracket around the temperature: Newton's step where it stays inside, else half. */
+const solve = (type: CoupleType, millivolts: number, fromC: number, toC: number): number => {
+  let low = fromC;
+  let high = toC;
   let celsius = (low + high) / 2;
   for (let step = 0; step < MOST_STEPS && high - low > WITHIN_C; step += 1) {
     const excess = emfMillivolts(type, celsius) - millivolts;

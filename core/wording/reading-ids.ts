@@ -23,9 +23,24 @@ const DECISIONS: Readonly<Record<string, (choice: string) => string>> = {
   firing: (choice) => `the firing analysed is number ${choice} in the log`,
   'temperature-column': (choice) => `the kiln’s temperature stands in “${choice}”`,
   unit: (choice) => `temperatures are in ${unitName(choice)}`,
-  'setpoint-column': (choice) => `the setpoint stands in “${choice}”`,
-  'output-column': (choice) => `the controller’s output stands in “${choice}”`,
-  'zone-columns': (choice) => `other measured places: “${choice}”`,
+  'setpoint-column': (choice) => columnOr(choice, 'the setpoint stands', 'no column is a setpoint'),
+  'output-column': (choice) =>
+    columnOr(choice, 'the controller’s output stands', 'no column is the controller’s output'),
+  'zone-columns': (choice) =>
+    choice === 'none'
+      ? 'no column is another measured place'
+      : `other measured places: “${choice}”`,
+  'couple-type': (choice) => `the couple is of type ${choice}`,
+  'cold-junction-column': (choice) =>
+    columnOr(
+      choice,
+      'the temperature of the cold junction stands',
+      'no column is the cold junction',
+    ),
+  'cold-junction': (choice) =>
+    choice === 'compensated'
+      ? 'the cold junction is allowed for in the voltages'
+      : `the cold junction stood at ${choice} °C`,
   'no-reading-marks': (choice) => `these stand for no reading: “${choice}”`,
   'lines-aside': (choice) => `lines that are no rows were left aside: ${choice}`,
 };
@@ -36,17 +51,24 @@ const FORMATS: Readonly<Record<string, string>> = {
   'json-lines': 'JSON, one row a line',
 };
 
+/** Where a column stands, or that there is none. */
+const columnOr = (choice: string, stands: string, none: string): string =>
+  choice === 'none' ? none : `${stands} in “${choice}”`;
+
 /** Scales by name, so that a reader of one scale is not shown the sign of the other. */
 const UNITS: Readonly<Record<string, string>> = {
   C: 'degrees Celsius',
   F: 'degrees Fahrenheit',
   K: 'kelvins',
   mV: 'millivolts',
+  uV: 'microvolts',
 };
 
 const TIME_UNITS: Readonly<Record<string, string>> = {
   s: 'seconds',
   ms: 'milliseconds',
+  us: 'microseconds',
+  ns: 'nanoseconds',
   min: 'minutes',
   h: 'hours',
   d: 'days',
@@ -132,6 +154,10 @@ const WARNINGS: Readonly<Record<string, string>> = {
   'other-series': 'The file holds other channels that were not read.',
   'output-not-percent': 'The output is not in percent of full power and was left aside.',
   'readings-at-floor': 'Many readings lie at one lowest level, as of a sensor below its range.',
+  'cold-junction-assumed':
+    'Nothing says how warm the couple’s cold junction was; room temperature was assumed, and every reading is off by as much as that is.',
+  'type-b-when-cool':
+    'A couple of type B gives almost no voltage while the kiln is cool; the first readings are rough.',
   'impossible-numbers': 'Numbers that cannot be readings were taken as missing.',
   'several-firings':
     'The log holds several firings; please check that the one analysed is the one you mean.',

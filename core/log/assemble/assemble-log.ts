@@ -1,57 +1,22 @@
 import { READ, stateOf, type RawColumns } from '../columns/raw-columns.ts';
+import { columnNamed } from '../columns/sample.ts';
 import { timeColumnsOf } from '../columns/time-plan.ts';
 import { MIN_ROWS } from '../limits.ts';
 import type { Log } from '../../model/log.ts';
-import type { ChannelUnit } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
-import { declaredUnit } from '../text/preamble.ts';
-import { temperatureScale, unitInName } from '../text/unit-text.ts';
-import { decideUnit } from './decide-unit.ts';
-import { extentOf, gather, type Extent } from './gather.ts';
+import { quotedNames } from '../text/quoted-names.ts';
+import { gather } from './gather.ts';
 import { listRejected } from './listed-rows.ts';
 import { listChannels } from './list-channels.ts';
 import { partSeries, type Parted } from './part-series.ts';
-import {
-  accountForMarks,
-  readingsOf,
-  rejectBelowAbsoluteZero,
-  rejectImpossible,
-  rejectUntimed,
-} from './reject-rows.ts';
+import { rejectUntimed } from './reject-rows.ts';
 import { resolveTime, type ResolvedTime } from './resolve-time.ts';
-import { celsiusOf, sideColumns } from './side-columns.ts';
-import { sideSeries } from './side-series.ts';
-import { toCelsius } from './to-celsius.ts';
+import { mainCelsius, settleReadings } from './settle-readings.ts';
+import { sideColumns } from './side-columns.ts';
+import type { Scale } from './scale.ts';
+import { accountForChannels, sideSeries } from './side-series.ts';
 import type { TableRead } from './table-read.ts';
 import { warnOfCourse } from './warn-of-course.ts';
-
-const unitOf = (
-  table: TableRead,
-  main: RawColumns,
-  seriesName: string | null,
-): { unit: ChannelUnit; extent: Extent } => {
-  const { sample, plan, decisions, account } = table;
-  const inCells = new Map<ChannelUnit, number>();
-  for (const unit of main.unitOfRow.values()) inCells.set(unit, (inCells.get(unit) ?? 0) + 1);
-  const extent = extentOf(readingsOf(main));
-  const { temperature, zones, setpoint } = plan.roles;
-  const scaleOf = (column: number): ChannelUnit | null =>
-    temperatureScale(sample.units[column] ?? null);
-  const others = [...zones, ...(setpoint === null ? [] : [setpoint.column])];
-  const unit = decideUnit(
-    {
-      given: decisions.unit ?? null,
-      inCells,
-      header: scaleOf(temperature) ?? temperatureScale(unitInName(seriesName ?? '')),
-      preamble: declaredUnit(sample.preamble),
-      others: others.map(scaleOf).filter((scale) => scale !== null),
-      isUnitInOwnColumn: plan.unitColumn !== null,
-    },
-    extent,
-    account,
-  );
-  return { unit, extent };
-};
 
 const keptRows = (columns: RawColumns): Uint32Array => {
   const kept = new Uint32Array(columns.length);
@@ -97,11 +62,11 @@ const beside = (
   main: RawColumns,
   rows: Uint32Array,
   time: ResolvedTime,
-  unit: ChannelUnit,
+  scale: Scale,
 ) =>
   parted === null
-    ? sideColumns(table, main, rows, unit)
-    : sideSeries(parted, table.plan.time.form === 'clock', rows, time, unit);
+    ? sideColumns(table, main, rows, scale)
+    : sideSeries(parted, table.plan.time.form === 'clock', rows, time, scale, table);
 
 const startTimes = (seconds: Float64Array, rows: Uint32Array): Float64Array => {
   const at = gather(seconds, rows);
@@ -114,12 +79,6 @@ const linesOf = (main: RawColumns, rows: Uint32Array, { lineOf }: TableRead): Ui
   const lines = new Uint32Array(rows.length);
   for (let i = 0; i < rows.length; i += 1) lines[i] = lineOf(main.line[rows[i]!]!);
   return lines;
-};
-
-const mainCelsius = (main: RawColumns, rows: Uint32Array, unit: ChannelUnit): Float64Array => {
-  const printed = gather(main.values[0]!, rows);
-  if (main.unitOfRow.size === 0) return celsiusOf(printed, unit);
-  return printed.map((value, index) => toCelsius(value, main.unitOfRow.get(rows[index]!) ?? unit));
 };
 
 /** When the main thermocouple gave nothing, and on which lines. */
@@ -140,44 +99,51 @@ const noReadings = (
   };
 };
 
+/** The channel that the person names as the kiln's temperature, if it is no column. */
+const givenSeries = ({ series, sample, decisions }: TableRead): string | null => {
+  const wanted = decisions.temperatureColumn;
+  if (wanted === undefined || columnNamed(sample, wanted) !== null) return null;
+  if (series.has(wanted)) return wanted;
+  throw new Refusal(
+    'bad-option',
+    `there is no channel “${wanted}”; the channels are ${quotedNames([...series.keys()])}`,
+  );
+};
+
 const partedOf = (table: TableRead): Parted | null => {
   const { plan, series, columns, account } = table;
   if (plan.seriesColumn === null) return null;
   const isUsable = ({ value }: { value: Float64Array }): boolean =>
     value.some((reading) => !Number.isNaN(reading));
-  const parted = partSeries(columns, series, isUsable);
-  account.decide('series', parted.name, series.size === 1 ? 'only-one' : 'name-and-order', 0.7);
+  const given = givenSeries(table);
+  const parted = partSeries(columns, series, isUsable, given);
+  if (given !== null) account.decide('series', given, 'given', 1);
+  else {
+    account.decide('series', parted.name, series.size === 1 ? 'only-one' : 'name-and-order', 0.7);
+  }
+  accountForChannels(parted, table.decisions, account);
   if (series.size > 1) account.warn('other-series');
   return parted;
-};
-
-/** Rejects what turns out to be no reading, decides the unit, and accounts for both. */
-const settleReadings = (table: TableRead, main: RawColumns, seriesName: string | null) => {
-  const impossible = rejectImpossible(main);
-  const { unit, extent } = unitOf(table, main, seriesName);
-  const below = rejectBelowAbsoluteZero(main, unit);
-  accountForMarks(table.marks, [...impossible, ...below], table.account);
-  return { unit, riseC: toCelsius(extent.max, unit) - toCelsius(extent.min, unit) };
 };
 
 /**
  * Makes the log of a table that was read: decides what only whole columns can tell (missing
  * readings written as numbers, the unit, what bare times count, midnights), and closes the account.
  *
- * @throws Refusal if too few rows hold both a time and a temperature, or for millivolts.
+ * @throws Refusal if too few rows hold both a time and a temperature, or millivolts of no known couple.
  */
 export const assembleLog = (table: TableRead): Log => {
   const { plan, sample, account } = table;
   const parted = partedOf(table);
   const main = parted?.main ?? table.columns;
-  const { unit, riseC } = settleReadings(table, main, parted?.name ?? null);
-  const time = resolveTime(plan, sample, main, riseC, account);
+  const { scale, riseC } = settleReadings(table, parted, main);
+  const time = resolveTime(plan, sample, main, riseC, table.decisions, account);
   rejectUntimed(main, time);
   const rows = keptRows(main);
   refuseTooFew(main, rows.length, table.lineOf);
   const zero = time.seconds[rows[0]!]!;
-  const side = beside(table, parted, main, rows, time, unit);
-  const celsius = mainCelsius(main, rows, unit);
+  const side = beside(table, parted, main, rows, time, scale);
+  const celsius = mainCelsius(main, rows, scale);
   const { count, listed } = listRejected(main, table);
   warnOfCourse(main, rows, celsius, count, account);
   const instant = time.instantOf(rows[0]!);
@@ -195,7 +161,7 @@ export const assembleLog = (table: TableRead): Log => {
         pattern: time.pattern,
         assumptions: account.assumptions(),
       },
-      channels: listChannels(table, parted, unit),
+      channels: listChannels(table, parted, scale.unit),
       decisions: account.decisions(),
       warnings: account.warnings(),
     },

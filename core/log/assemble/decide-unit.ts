@@ -3,6 +3,7 @@ import type { ReasonId } from '../ids.ts';
 import type { Extent } from './gather.ts';
 import type { ChannelUnit } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
+import { isVoltage } from '../text/unit-text.ts';
 
 /** What the file says of the unit of its main temperature. */
 export interface UnitEvidence {
@@ -14,6 +15,15 @@ export interface UnitEvidence {
   /** The units in the headers of other temperature columns. */
   readonly others: readonly ChannelUnit[];
   readonly isUnitInOwnColumn: boolean;
+  readonly voltages: VoltageEvidence;
+}
+
+/** What speaks for voltages where no unit stands anywhere. */
+export interface VoltageEvidence {
+  /** Whether the person or the file names a couple type. */
+  readonly hasCouple: boolean;
+  /** Whether the readings are printed finer than degrees are. */
+  readonly isFine: boolean;
 }
 
 export interface UnitDecision {
@@ -32,6 +42,23 @@ const ROOM_K = [283, 308] as const;
 const ROOM_F = [55, 100] as const;
 /** A record that climbs this far was a firing. */
 const FIRING_C = 300;
+
+/** Millivolts of any couple with its hot end in a room, compensated or not … */
+const ROOM_MILLIVOLTS = [-0.5, 2.5] as const;
+/** … and at its hottest in a firing: from type S at 500 °C to type E at 1000 °C (ITS-90). */
+const FIRED_MILLIVOLTS = [4, 78] as const;
+/** Degrees are printed to a hundredth at most; the rest is voltage (common practice). */
+const FINEST_PER_DEGREE = 100;
+
+/** Whether most numbers have a third decimal. */
+export const areFine = (values: Float64Array): boolean => {
+  const present = [...values].filter((value) => !Number.isNaN(value));
+  const fine = present.filter((value) => {
+    const hundredths = value * FINEST_PER_DEGREE;
+    return Math.abs(hundredths - Math.round(hundredths)) > 1e-6;
+  });
+  return fine.length > present.length / 2;
+};
 
 const within = (value: number, [low, high]: readonly [number, number]): boolean =>
   value >= low && value <= high;
@@ -81,7 +108,7 @@ const fromFile = (evidence: UnitEvidence): UnitDecision | null => {
   if (evidence.preamble !== null) {
     return { unit: evidence.preamble, why: 'preamble', certainty: 0.9 };
   }
-  const others = new Set(evidence.others.filter((unit) => unit !== 'mV'));
+  const others = new Set(evidence.others.filter((unit) => !isVoltage(unit)));
   const [only] = others;
   if (others.size === 1 && only !== undefined) {
     return { unit: only, why: 'header', certainty: 0.8 };
@@ -89,10 +116,33 @@ const fromFile = (evidence: UnitEvidence): UnitDecision | null => {
   return null;
 };
 
+/** The unit that the person or the file says, before the readings are looked at. */
+export const saidUnit = (evidence: UnitEvidence): ChannelUnit | null =>
+  evidence.given ?? fromFile(evidence)?.unit ?? null;
+
+/** Whether readings start and climb as a couple's millivolts do, and as no kiln in degrees. */
+const climbsAsVoltage = ({ first, min, max }: Extent): boolean =>
+  within(first, ROOM_MILLIVOLTS) && min >= ROOM_MILLIVOLTS[0] - 1 && within(max, FIRED_MILLIVOLTS);
+
+/**
+ * The unit by the values alone: a voltage only where the couple is known.
+ *
+ * @throws Refusal `no-temperature` for what is most likely the voltage of an unknown couple
+ */
+const byValues = (extent: Extent, { hasCouple, isFine }: VoltageEvidence): UnitDecision => {
+  if (!climbsAsVoltage(extent) || !(hasCouple || isFine)) return plausibleUnit(extent);
+  if (hasCouple) return { unit: 'mV', why: 'plausible', certainty: 0.7 };
+  throw new Refusal(
+    'no-temperature',
+    `the readings run from ${extent.min} to ${extent.max} as a couple’s millivolts do; give the ` +
+      'unit mV and the couple type, or the unit if they are degrees',
+  );
+};
+
 /**
  * The unit of the main temperature: as the person says, as the file says, or as its values allow.
  *
- * @throws Refusal `no-temperature` for millivolts, which need a couple type to become temperatures.
+ * @throws Refusal `no-temperature` for what is most likely the voltage of an unknown couple
  */
 export const decideUnit = (
   evidence: UnitEvidence,
@@ -102,14 +152,9 @@ export const decideUnit = (
   const decision: UnitDecision =
     evidence.given !== null
       ? { unit: evidence.given, why: 'given', certainty: 1 }
-      : (fromFile(evidence) ?? plausibleUnit(extent));
+      : (fromFile(evidence) ?? byValues(extent, evidence.voltages));
   account.decide('unit', decision.unit, decision.why, decision.certainty);
   if (decision.why === 'plausible') account.warn('unit-assumed');
   if (isDoubtful(decision.unit, extent)) account.warn('unit-doubtful');
-  if (decision.unit !== 'mV') return decision.unit;
-  throw new Refusal(
-    'no-temperature',
-    'the readings are in millivolts, which this version cannot turn into temperatures; ' +
-      'set the logger to show °C or °F, or name a column that holds degrees',
-  );
+  return decision.unit;
 };

@@ -1,13 +1,29 @@
+import type { ChannelUnit } from '../../model/options.ts';
 import { isNoReadingCode } from '../text/no-reading-codes.ts';
 import { extentOf } from './gather.ts';
 
-/** No thermocouple reads beyond these, in °C, °F or K (tungsten–rhenium ends at 2315 °C, 4199 °F). */
-const LEAST_READING = -460;
-const LARGEST_READING = 4300;
+/** Between which numbers readings of a unit lie, and what is far in it. */
+interface Bounds {
+  readonly least: number;
+  readonly largest: number;
+  /** A missing reading stands at least so far from its neighbours (chosen). */
+  readonly leastJump: number;
+  /** Below this no kiln stands (chosen). */
+  readonly coldest: number;
+}
 
-/** A missing reading stands at least so far from its neighbours … (chosen) */
-const LEAST_JUMP = 100;
-/** … and so many times further than readings usually step, if the readings before and after it
+/** In °C, °F or K no couple reads beyond these (tungsten–rhenium ends at 2315 °C, 4199 °F). */
+const DEGREES: Bounds = { least: -460, largest: 4300, leastJump: 100, coldest: -60 };
+/** From type E at −270 °C to type E at 1000 °C (ITS-90); far is 100 °C of type K. */
+const MILLIVOLTS: Bounds = { least: -10, largest: 77, leastJump: 4, coldest: -10 };
+const MICROVOLTS: Bounds = { least: -1e4, largest: 7.7e4, leastJump: 4e3, coldest: -1e4 };
+
+const boundsOf = (unit: ChannelUnit | null): Bounds => {
+  if (unit === 'mV') return MILLIVOLTS;
+  return unit === 'uV' ? MICROVOLTS : DEGREES;
+};
+
+/** It stands so many times further off than readings usually step, if the readings before and after it
  * meet across it … (chosen) */
 const JUMP_PER_STEP = 5;
 /** … or so many times further where it stands at the log's beginning or end (chosen). */
@@ -16,14 +32,11 @@ const JUMP_PER_STEP_AT_END = 20;
 const MEETS_WITHIN = 0.5;
 /** A number that is on no list counts only if it is repeated exactly at least so often (chosen). */
 const LEAST_REPEATS = 3;
-/** Below this, in any scale, no kiln stands (chosen). */
-const COLDEST_KILN = -60;
-
 /** Steps between readings are usual ones if they are so at the start of the log. */
 const STEPS_LOOKED_AT = 20_000;
 
-const isBeyondReadings = (value: number): boolean =>
-  value < LEAST_READING || value > LARGEST_READING;
+const isBeyondReadings = (value: number, { least, largest }: Bounds): boolean =>
+  value < least || value > largest;
 
 /** The median of the steps between readings that differ. */
 const usualStep = (values: Float64Array): number => {
@@ -41,20 +54,26 @@ interface Runs {
 }
 
 /** Whether one run of a value stands apart; `before` and `after` are NaN at the log's ends. */
-const standsApart = (value: number, before: number, after: number, step: number): boolean => {
+const standsApart = (
+  value: number,
+  before: number,
+  after: number,
+  step: number,
+  bounds: Bounds,
+): boolean => {
   const jumps = [before, after]
     .filter((neighbour) => !Number.isNaN(neighbour))
     .map((neighbour) => Math.abs(neighbour - value));
   if (jumps.length === 0) return false;
   const jump = Math.min(...jumps);
-  if (jump < LEAST_JUMP) return false;
-  if (value < COLDEST_KILN) return true;
+  if (jump < bounds.leastJump) return false;
+  if (value < bounds.coldest) return true;
   if (jumps.length === 1) return jump >= JUMP_PER_STEP_AT_END * step;
   return jump >= JUMP_PER_STEP * step && Math.abs(before - after) < MEETS_WITHIN * jump;
 };
 
 /** The runs of exactly one value among others. */
-const runsOf = (values: Float64Array, value: number, step: number): Runs => {
+const runsOf = (values: Float64Array, value: number, step: number, bounds: Bounds): Runs => {
   let count = 0;
   let standApart = true;
   for (let i = 0; i < values.length; i += 1) {
@@ -63,7 +82,7 @@ const runsOf = (values: Float64Array, value: number, step: number): Runs => {
     while (values[i + 1] === value) i += 1;
     count += i + 1 - from;
     const before = values[from - 1] ?? Number.NaN;
-    standApart &&= standsApart(value, before, values[i + 1] ?? Number.NaN, step);
+    standApart &&= standsApart(value, before, values[i + 1] ?? Number.NaN, step, bounds);
     if (!standApart) break;
   }
   return { count, standApart };
@@ -73,24 +92,24 @@ const runsOf = (values: Float64Array, value: number, step: number): Runs => {
  * Numbers that could stand for missing readings: the least, the largest, the first and the last,
  * and every known code next to which the readings jump.
  */
-const suspects = (values: Float64Array): number[] => {
+const suspects = (values: Float64Array, { leastJump }: Bounds): number[] => {
   const { min, max } = extentOf(values);
   const found = new Set([min, max, values[0] ?? min, values[values.length - 1] ?? max]);
   for (let i = 1; i < values.length; i += 1) {
     const value = values[i]!;
     const last = values[i - 1]!;
-    if (Math.abs(value - last) < LEAST_JUMP) continue;
+    if (Math.abs(value - last) < leastJump) continue;
     if (isNoReadingCode(value)) found.add(value);
     if (isNoReadingCode(last)) found.add(last);
   }
   return [...found];
 };
 
-const withinReadings = (values: Float64Array): Float64Array => {
+const withinReadings = (values: Float64Array, bounds: Bounds): Float64Array => {
   const usable = new Float64Array(values.length);
   let count = 0;
   for (let i = 0; i < values.length; i += 1) {
-    if (isBeyondReadings(values[i]!)) continue;
+    if (isBeyondReadings(values[i]!, bounds)) continue;
     usable[count] = values[i]!;
     count += 1;
   }
@@ -101,19 +120,23 @@ const withinReadings = (values: Float64Array): Float64Array => {
  * The numbers of a column that stand for a missing reading: what no thermocouple reads at all;
  * known codes that stand far from their neighbours wherever they come; and any lowest or highest
  * number below what kilns reach that is repeated exactly and stands so. `values` are the column's
- * numbers in file order in the file's own unit, without NaN.
+ * numbers in file order in the file's own unit, without NaN; `unit` matters where it is a voltage.
  */
-export const findImpossible = (values: Float64Array): ReadonlySet<number> => {
+export const findImpossible = (
+  values: Float64Array,
+  unit: ChannelUnit | null = null,
+): ReadonlySet<number> => {
+  const bounds = boundsOf(unit);
   const impossible = new Set<number>();
-  const usable = withinReadings(values);
+  const usable = withinReadings(values, bounds);
   if (usable.length < values.length) {
-    for (const value of values) if (isBeyondReadings(value)) impossible.add(value);
+    for (const value of values) if (isBeyondReadings(value, bounds)) impossible.add(value);
   }
   const step = usualStep(usable.subarray(0, STEPS_LOOKED_AT));
-  for (const value of suspects(usable)) {
-    const { count, standApart } = runsOf(usable, value, step);
-    const isRepeated = count >= LEAST_REPEATS && value < COLDEST_KILN;
-    const isStuck = count === usable.length && value < COLDEST_KILN && isNoReadingCode(value);
+  for (const value of suspects(usable, bounds)) {
+    const { count, standApart } = runsOf(usable, value, step, bounds);
+    const isRepeated = count >= LEAST_REPEATS && value < bounds.coldest;
+    const isStuck = count === usable.length && value < bounds.coldest && isNoReadingCode(value);
     if ((standApart && (isNoReadingCode(value) || isRepeated)) || isStuck) impossible.add(value);
   }
   return impossible;

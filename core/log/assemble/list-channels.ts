@@ -44,7 +44,7 @@ export const listChannels = (
 ): Channel[] => {
   const { plan, sample } = table;
   if (parted !== null) return listSeries(parted, plan.roles.temperature, unit);
-  const { temperature, zones, setpoint, output, meanings } = plan.roles;
+  const { temperature, zones, setpoint, output, coldJunction, meanings } = plan.roles;
   const times = timeColumnsOf(plan.time);
   return sample.profiles
     .filter(({ column, numbers }) => !times.includes(column) && numbers !== null)
@@ -58,7 +58,9 @@ export const listChannels = (
           ? 'setpoint'
           : isOutput
             ? 'output'
-            : ROLE_OF[meanings[column]!];
+            : column === coldJunction?.column
+              ? 'cold-junction'
+              : ROLE_OF[meanings[column]!];
       const isUsed = plan.wanted.includes(column);
       const isDegrees = isMeasured || isSetpoint;
       return {

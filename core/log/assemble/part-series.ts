@@ -40,11 +40,13 @@ const onlyRows = (columns: RawColumns, rows: readonly number[]): RawColumns => {
 /**
  * Parts a long table into its channels. The main one keeps its rows, rejected ones included; rows
  * whose channel is not known (their line could not be split) go with it, so that none is lost.
+ * `given` is the channel that the person names as the main one.
  */
 export const partSeries = (
   columns: RawColumns,
   labels: ReadonlyMap<string, number>,
   isUsable: (series: Series) => boolean,
+  given: string | null = null,
 ): Parted => {
   const names = [...labels.keys()];
   const rows = rowsBySeries(columns, names.length);
@@ -56,7 +58,7 @@ export const partSeries = (
     ),
   }));
   const usable = series.filter(isUsable).map(({ name }) => name);
-  const name = mainSeries(usable.length > 0 ? usable : names) ?? '';
+  const name = given ?? mainSeries(usable.length > 0 ? usable : names) ?? '';
   const main = labels.get(name) ?? 0;
   return {
     main: onlyRows(columns, rows[main]!),

@@ -6,6 +6,7 @@ import { present } from './gather.ts';
 import { isBelowAbsoluteZero } from './to-celsius.ts';
 import type { ResolvedTime } from './resolve-time.ts';
 
+const NONE: ReadonlySet<number> = new Set();
 const NO_READING = stateOf('no-reading');
 const UNREADABLE_TIME = stateOf('unreadable-time');
 
@@ -23,15 +24,27 @@ export const readingsOf = (columns: RawColumns): Float64Array => {
   return readings.subarray(0, count);
 };
 
-/** Takes impossible numbers for missing readings, and returns them. */
-export const rejectImpossible = (columns: RawColumns): ReadonlySet<number> => {
-  const impossible = findImpossible(readingsOf(columns));
-  if (impossible.size === 0) return impossible;
+/**
+ * Takes impossible numbers for missing readings, and those that the person says are; returns the
+ * former. `unit` is what the file says, if it does.
+ */
+export const rejectImpossible = (
+  columns: RawColumns,
+  given: ReadonlySet<number> = NONE,
+  unit: ChannelUnit | null = null,
+): ReadonlySet<number> => {
+  rejectNumbers(columns, given);
+  const impossible = findImpossible(readingsOf(columns), unit);
+  rejectNumbers(columns, impossible);
+  return impossible;
+};
+
+const rejectNumbers = (columns: RawColumns, impossible: ReadonlySet<number>): void => {
+  if (impossible.size === 0) return;
   const main = columns.values[0]!;
   for (let row = 0; row < columns.length; row += 1) {
     if (columns.state[row] === READ && impossible.has(main[row]!)) columns.state[row] = NO_READING;
   }
-  return impossible;
 };
 
 /** Takes readings below absolute zero in the unit for missing ones, and returns them. */
@@ -50,13 +63,17 @@ export const rejectBelowAbsoluteZero = (
 };
 
 /** Takes the impossible numbers of a column other than the main one out of it. */
-export const withoutImpossible = (values: Float64Array, unit: ChannelUnit): Float64Array => {
-  const impossible = findImpossible(present(values));
-  const possible = values.slice();
+export const withoutImpossible = (
+  values: Float64Array,
+  given: ReadonlySet<number> = NONE,
+  unit: ChannelUnit | null = null,
+): Float64Array => {
+  const isGone = (value: number): boolean => given.has(value);
+  const possible = given.size === 0 ? values.slice() : values.map((v) => (isGone(v) ? NaN : v));
+  const impossible = findImpossible(present(possible), unit);
+  if (impossible.size === 0) return possible;
   for (let row = 0; row < possible.length; row += 1) {
-    const value = possible[row]!;
-    const isGone = impossible.size > 0 && impossible.has(value);
-    if (isGone || isBelowAbsoluteZero(value, unit)) possible[row] = Number.NaN;
+    if (impossible.has(possible[row]!)) possible[row] = Number.NaN;
   }
   return possible;
 };
@@ -70,15 +87,25 @@ export const rejectUntimed = (columns: RawColumns, time: ResolvedTime): void => 
   }
 };
 
+/** What stood where readings are missing. */
+export interface MarksMet {
+  readonly words: readonly string[];
+  /** Numbers that cannot be readings. */
+  readonly numbers: readonly number[];
+  /** What the person says are marks. */
+  readonly given: readonly string[];
+}
+
 /** Accounts for what stood where readings are missing. */
-export const accountForMarks = (
-  words: ReadonlyMap<string, number>,
-  numbers: readonly number[],
-  account: Account,
-): void => {
+export const accountForMarks = (met: MarksMet, account: Account): void => {
+  const { words, numbers, given } = met;
   if (numbers.length > 0) account.warn('impossible-numbers');
-  const marks = [...[...words.keys()].slice(0, 8), ...numbers.slice(0, 8).map(String)];
+  const found = [...words.slice(0, 8), ...numbers.slice(0, 8).map(String)];
+  const marks = [...new Set([...given.slice(0, 8), ...found])];
   if (marks.length === 0) return;
-  const why = numbers.length > 0 ? 'impossible-values' : 'known-words';
-  account.decide('no-reading-marks', marks.join(', '), why, numbers.length > 0 ? 0.85 : 0.97);
+  const choice = marks.join(', ');
+  if (given.length > 0) account.decide('no-reading-marks', choice, 'given', 1);
+  else if (numbers.length > 0) {
+    account.decide('no-reading-marks', choice, 'impossible-values', 0.85);
+  } else account.decide('no-reading-marks', choice, 'known-words', 0.97);
 };

@@ -2,8 +2,10 @@ import type { Account } from '../account.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import type { RawColumns } from '../columns/raw-columns.ts';
 import type { TableSample } from '../columns/sample.ts';
+import type { ReadingDecisions } from '../../model/options.ts';
 import { secondsIn, timeScale } from '../text/unit-text.ts';
 import { isoInstant, SECONDS_PER_DAY } from '../time/civil.ts';
+import { givenNumericTime } from '../time/given-number-time.ts';
 import { decideNumericTime, SERIAL_OF_EPOCH, type NumericTime } from '../time/numeric-time.ts';
 import { scanStamp } from '../time/stamp.ts';
 import { extentOf } from './gather.ts';
@@ -41,12 +43,15 @@ const decideNumbers = (
   sample: TableSample,
   bare: Float64Array,
   riseC: number,
+  decisions: ReadingDecisions,
 ): NumericTime => {
   const column = 'column' in plan.time ? plan.time.column : 0;
   const { min, max } = extentOf(bare);
   const isFractional = hasFractions(bare);
   const header = timeScale(sample.units[column] ?? null);
-  return decideNumericTime(min, max, header, { span: max - min, riseC, isFractional });
+  const course = { span: max - min, riseC, isFractional };
+  const found = decideNumericTime(min, max, header, course);
+  return givenNumericTime(decisions, min, max, found, course) ?? found;
 };
 
 /** Numbers become seconds after the first of them is taken off, so that no decimals are lost. */
@@ -55,10 +60,11 @@ const resolveNumbers = (
   sample: TableSample,
   columns: RawColumns,
   riseC: number,
+  decisions: ReadingDecisions,
   account: Account,
 ): ResolvedTime => {
   const bare = columns.time.subarray(0, columns.length);
-  const numeric = decideNumbers(plan, sample, bare, riseC);
+  const numeric = decideNumbers(plan, sample, bare, riseC, decisions);
   account.decide('time-unit', numeric.unit, numeric.why, numeric.certainty);
   if (numeric.assumption !== null) {
     account.assume(numeric.assumption);
@@ -152,10 +158,13 @@ export const resolveTime = (
   sample: TableSample,
   columns: RawColumns,
   riseC: number,
+  decisions: ReadingDecisions,
   account: Account,
 ): ResolvedTime => {
   const { form } = plan.time;
-  if (form === 'number') return resolveNumbers(plan, sample, columns, riseC, account);
+  if (form === 'number') {
+    return resolveNumbers(plan, sample, columns, riseC, decisions, account);
+  }
   if (form === 'clock') return resolveClock(plan, sample, columns, account);
   if (form === 'interval') {
     return elapsedOnly(columns.time.subarray(0, columns.length), 'interval');

@@ -1,11 +1,17 @@
 import type { RawColumns } from '../columns/raw-columns.ts';
 import type { ZoneColumn } from '../../model/log.ts';
 import type { ChannelUnit } from '../../model/options.ts';
-import { temperatureScale } from '../text/unit-text.ts';
+import { Refusal } from '../../model/refusal.ts';
+import { coupleTypeIn } from '../text/couple-text.ts';
+import { isVoltage, temperatureScale } from '../text/unit-text.ts';
 import { gather } from './gather.ts';
 import { withoutImpossible } from './reject-rows.ts';
 import type { TableRead } from './table-read.ts';
+import { celsiusIn, type Scale } from './scale.ts';
 import { toCelsius } from './to-celsius.ts';
+
+/** Below this no temperature exists, and just at it no kiln and no logger, °C. */
+const LEAST_C = -273.1;
 
 /** What a log holds beside its main temperature, row by row. */
 export interface Side {
@@ -22,9 +28,36 @@ export const celsiusOf = (values: Float64Array, unit: ChannelUnit): Float64Array
   return celsius;
 };
 
-/** A reading of a temperature beside the main one; NaN where it was none. */
-export const sideCelsius = (values: Float64Array, unit: ChannelUnit): Float64Array =>
-  celsiusOf(withoutImpossible(values, unit), unit);
+/** Readings of temperatures beside the main one, for `rows`; NaN where there was none. */
+export const sideCelsius = (
+  values: Float64Array,
+  scale: Scale,
+  rows: Uint32Array,
+  noReading: ReadonlySet<number>,
+): Float64Array => {
+  const celsius = withoutImpossible(values, noReading, scale.unit);
+  for (let i = 0; i < celsius.length; i += 1) {
+    const reading = celsiusIn(scale, celsius[i]!, rows[i]!);
+    celsius[i] = reading < LEAST_C ? Number.NaN : reading;
+  }
+  return celsius;
+};
+
+/** The scale of a column or channel by name: its own unit, else the main one's. */
+export const scaleBeside = (name: string, unit: ChannelUnit | null, main: Scale): Scale => {
+  if (unit === null) return main;
+  if (!isVoltage(unit)) return { unit, couple: null };
+  if (main.couple === null) return refuseVoltage(name);
+  return { unit, couple: { ...main.couple, type: coupleTypeIn([name]) ?? main.couple.type } };
+};
+
+const refuseVoltage = (name: string): never => {
+  throw new Refusal(
+    'bad-option',
+    `the readings in “${name}” are voltages while the kiln’s are degrees; they can be no zone or ` +
+      'setpoint',
+  );
+};
 
 /** Outputs that never exceed one are shares of full power, or a relay that is on or off. */
 export const asPercent = (values: Float64Array, isPercent: boolean): Float64Array => {
@@ -32,30 +65,30 @@ export const asPercent = (values: Float64Array, isPercent: boolean): Float64Arra
   return isShare ? values.map((value) => value * 100) : values;
 };
 
-/** The column's unit where its header has one of its own, else that of the main temperature. */
-const ownUnit = (table: TableRead, column: number, main: ChannelUnit): ChannelUnit => {
-  const scale = temperatureScale(table.sample.units[column] ?? null);
-  return scale === null || scale === 'mV' ? main : scale;
-};
-
 /** The columns beside the main one, for the rows that are kept. */
 export const sideColumns = (
   table: TableRead,
   columns: RawColumns,
   rows: Uint32Array,
-  unit: ChannelUnit,
+  main: Scale,
 ): Side => {
   const { plan, sample } = table;
   const { setpoint, output, zones } = plan.roles;
   const valuesOf = (column: number): Float64Array =>
     gather(columns.values[plan.wanted.indexOf(column)]!, rows);
-  const celsiusIn = (column: number): Float64Array =>
-    sideCelsius(valuesOf(column), ownUnit(table, column, unit));
+  const celsiusOfColumn = (column: number): Float64Array => {
+    const unit = temperatureScale(sample.units[column] ?? null);
+    const scale = scaleBeside(sample.names[column]!, unit, main);
+    return sideCelsius(valuesOf(column), scale, rows, plan.noReading.numbers);
+  };
   const percentIn = (column: number): Float64Array =>
     asPercent(valuesOf(column), sample.units[column] === 'percent');
   return {
-    setpointC: setpoint === null ? null : celsiusIn(setpoint.column),
+    setpointC: setpoint === null ? null : celsiusOfColumn(setpoint.column),
     outputPercent: !output?.isPercent ? null : percentIn(output.column),
-    zones: zones.map((column) => ({ channel: sample.names[column]!, celsius: celsiusIn(column) })),
+    zones: zones.map((column) => ({
+      channel: sample.names[column]!,
+      celsius: celsiusOfColumn(column),
+    })),
   };
 };

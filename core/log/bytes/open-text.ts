@@ -108,20 +108,68 @@ const openUtf8 = (
   return makeText(bytes, 'utf-8', 'utf-8');
 };
 
+/** An encoding that the person names, as TextDecoder knows it. */
+const canonical = (label: string): string => {
+  try {
+    return new TextDecoder(label).encoding;
+  } catch {
+    throw new Refusal(
+      'bad-option',
+      `“${label}” names no encoding; give one such as utf-8, utf-16le or windows-1252`,
+    );
+  }
+};
+
+const hasDigits = (bytes: Uint8Array): boolean =>
+  bytes.subarray(0, PROBED_BYTES).some((byte) => byte >= 0x30 && byte <= 0x39);
+
+const refuseEncoding = (label: string, why: string): never => {
+  throw new Refusal('bad-option', `the file cannot be read as ${label}: ${why}`);
+};
+
+const openGivenUtf16 = (bytes: Uint8Array, encoding: string, account: Account): Text => {
+  const isLittle = encoding === 'utf-16le';
+  const hasMark = isLittle ? startsWith(bytes, 0xff, 0xfe) : startsWith(bytes, 0xfe, 0xff);
+  const text = utf16ToUtf8(bytes, isLittle ? 'little' : 'big', hasMark ? 2 : 0);
+  if (!hasDigits(text)) refuseEncoding(encoding, 'no digit is left of it');
+  return makeText(withoutTail(text, account), encoding, 'utf-8');
+};
+
+/** The text in the encoding that the person gives. */
+const openGiven = (bytes: Uint8Array, label: string, account: Account): Text => {
+  const encoding = canonical(label);
+  account.decide('encoding', encoding, 'given', 1);
+  if (encoding.startsWith('utf-16')) return openGivenUtf16(bytes, encoding, account);
+  if (startsWith(bytes, 0xff, 0xfe) || startsWith(bytes, 0xfe, 0xff) || byteOrderByZeros(bytes)) {
+    refuseEncoding(encoding, 'it holds two bytes for each character, as UTF-16 does');
+  }
+  if (usableGuess(bytes, () => encoding) === null) {
+    refuseEncoding(encoding, 'digits and commas are not single bytes there');
+  }
+  const hasMark = startsWith(bytes, 0xef, 0xbb, 0xbf);
+  const body = withoutTail(bytes.subarray(hasMark ? 3 : 0), account);
+  refuseBinary(body);
+  if (encoding === 'utf-8' && takeUtf8Census(body).broken > 0) account.warn('damaged-characters');
+  return makeText(body, encoding, encoding);
+};
+
 /**
  * The file as text: its encoding decided, its marks and its torn end taken off.
+ * `given` is the encoding that the person names.
  *
- * @throws Refusal `empty` if nothing but blanks is in it, `binary` if it is no text.
+ * @throws Refusal `binary` if it is no text, `bad-option` for an encoding that does not suit it.
  */
 export const openText = (
   bytes: Uint8Array,
   guess: GuessEncoding | undefined,
   account: Account,
+  given?: string,
 ): Text => {
   const foreign = foreignFormat(bytes);
   if (foreign !== null) {
     throw new Refusal('binary', `this is ${foreign.kind}, not a log; ${foreign.remedy}`);
   }
+  if (given !== undefined) return openGiven(bytes, given, account);
   if (startsWith(bytes, 0xff, 0xfe)) return openUtf16(bytes, 'little', 2, account);
   if (startsWith(bytes, 0xfe, 0xff)) return openUtf16(bytes, 'big', 2, account);
   const order = byteOrderByZeros(bytes);

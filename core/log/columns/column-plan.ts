@@ -1,3 +1,4 @@
+import type { GivenMarks } from '../text/given-marks.ts';
 import type { DecimalMark } from '../text/number.ts';
 import type { Roles } from './find-roles.ts';
 import type { TimePlan } from './time-plan.ts';
@@ -17,6 +18,8 @@ export interface ColumnPlan {
   readonly seriesColumn: number | null;
   /** The column that holds the unit of the row's temperature. */
   readonly unitColumn: number | null;
+  /** What the person says stands for no reading. */
+  readonly noReading: GivenMarks;
   /** Columns of words that are filled in nearly every row; others hold remarks. */
   readonly wordColumns: readonly number[];
   /** The day, counted from 1970-01-01, from which times are counted. */

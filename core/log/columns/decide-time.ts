@@ -7,7 +7,9 @@ import { decideDayOrder } from '../time/decide-day-order.ts';
 import { quotedNames } from '../text/quoted-names.ts';
 import { describeStamp } from '../time/describe-stamp.ts';
 import { scanStamp, type Stamp } from '../time/stamp.ts';
+import { refuseNumberOptions } from '../time/given-number-time.ts';
 import { joinedStamp, stampOfParts } from '../time/time-reader.ts';
+import { refuseColumn } from './given-roles.ts';
 import { findTime, givenTime, type TimeCandidate } from './find-time.ts';
 import { speaksOfTime } from './name-meaning.ts';
 import { columnNamed, type TableSample } from './sample.ts';
@@ -22,8 +24,7 @@ const givenPlace = (sample: TableSample, wanted: readonly string[]): TimeCandida
   const columns = wanted.map((name) => {
     const column = columnNamed(sample, name);
     if (column !== null) return column;
-    const known = quotedNames(sample.names);
-    throw new Refusal('bad-option', `there is no column “${name}”; the columns are ${known}`);
+    return refuseColumn(sample, name);
   });
   const place = givenTime(sample, columns);
   if (place !== null) return place;
@@ -172,6 +173,7 @@ export const planTime = (
   decisions: ReadingDecisions,
   account: Account,
 ): DatedPlan => {
+  refuseNumberOptions(decisions, place.form);
   if (place.form === 'interval') {
     account.decide('time-pattern', 'interval', 'rows-agree', 0.9);
     return { time: { form: 'interval', seconds: place.seconds }, originDays: 0 };

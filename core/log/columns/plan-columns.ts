@@ -1,4 +1,6 @@
 import type { Account } from '../account.ts';
+import type { DecisionId, ReasonId } from '../ids.ts';
+import { makeGivenMarks } from '../text/given-marks.ts';
 import { Refusal } from '../../model/refusal.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
 import { temperatureScale, unitOfText } from '../text/unit-text.ts';
@@ -6,11 +8,17 @@ import { quotedNames } from '../text/quoted-names.ts';
 import { TimeReader } from '../time/time-reader.ts';
 import type { ColumnPlan } from './column-plan.ts';
 import { placeTime, planTime, type DatedPlan, type TimePlace } from './decide-time.ts';
+import { givenRoles, refuseColumn } from './given-roles.ts';
 import { findRoles, type Roles } from './find-roles.ts';
 import { findSeries } from './find-series.ts';
-import { columnNamed, type TableSample } from './sample.ts';
+import type { TableSample } from './sample.ts';
 import { timeColumnsOf } from './time-plan.ts';
 
+const CERTAINTY_BY: Readonly<Partial<Record<ReasonId, number>>> = {
+  given: 1,
+  name: 0.95,
+  behaviour: 0.6,
+};
 /** A column filled at least so often is a part of every row (chosen). */
 const ALWAYS_FILLED = 0.9;
 
@@ -20,21 +28,6 @@ export interface PlanContext {
   /** Set where the time of rows stands in the heads of sections instead of in a column. */
   readonly sectionTime: ((temperature: number) => DatedPlan) | null;
 }
-
-const givenTemperature = (sample: TableSample, decisions: ReadingDecisions): number | null => {
-  const wanted = decisions.temperatureColumn;
-  if (wanted === undefined) return null;
-  const column = columnNamed(sample, wanted);
-  const isUsable = column !== null && sample.profiles[column]?.numbers != null;
-  if (isUsable) return column;
-  const names = quotedNames(sample.names);
-  throw new Refusal(
-    'bad-option',
-    column === null
-      ? `there is no column “${wanted}”; the columns are ${names}`
-      : `the column “${wanted}” holds no numbers`,
-  );
-};
 
 const refuseWithoutTemperature = (sample: TableSample): never => {
   const names = quotedNames(sample.names);
@@ -49,21 +42,43 @@ const refuseWithoutTemperature = (sample: TableSample): never => {
 const accountForRoles = (sample: TableSample, roles: Roles, account: Account): void => {
   const nameOf = (column: number): string => sample.names[column] ?? '';
   account.decide('temperature-column', nameOf(roles.temperature), roles.why, roles.certainty);
-  if (roles.rivals.length > 0) account.warn('several-temperatures');
+  if (roles.rivals.length > 0 && roles.why !== 'given') account.warn('several-temperatures');
   if (roles.why === 'behaviour' || roles.why === 'order-only') account.warn('temperature-guessed');
   if (roles.setpoint !== null) {
     const { column, why } = roles.setpoint;
-    account.decide('setpoint-column', nameOf(column), why, why === 'name' ? 0.95 : 0.6);
+    account.decide('setpoint-column', nameOf(column), why, CERTAINTY_BY[why] ?? 0.6);
     if (why === 'behaviour') account.warn('setpoint-by-behaviour');
   }
   if (roles.output !== null) {
-    const certainty = roles.output.isPercent ? 0.9 : 0.5;
-    account.decide('output-column', nameOf(roles.output.column), 'name', certainty);
-    if (!roles.output.isPercent) account.warn('output-not-percent');
+    const { column, why, isPercent } = roles.output;
+    account.decide('output-column', nameOf(column), why, isPercent ? CERTAINTY_BY[why]! : 0.5);
+    if (!isPercent) account.warn('output-not-percent');
   }
   if (roles.zones.length > 0) {
-    account.decide('zone-columns', roles.zones.map(nameOf).join(', '), 'name', 0.8);
+    const why = roles.areZonesGiven ? 'given' : 'name';
+    const certainty = roles.areZonesGiven ? 1 : 0.8;
+    account.decide('zone-columns', roles.zones.map(nameOf).join(', '), why, certainty);
   }
+};
+
+/** Accounts for the roles that the person says no column has. */
+const accountForNone = (decisions: ReadingDecisions, account: Account): void => {
+  const none = (what: DecisionId, isNone: boolean): void => {
+    if (isNone) account.decide(what, 'none', 'given', 1);
+  };
+  none('setpoint-column', decisions.setpointColumn === null);
+  none('output-column', decisions.outputColumn === null);
+  none('cold-junction-column', decisions.coldJunctionColumn === null);
+  none('zone-columns', decisions.zoneColumns?.length === 0);
+};
+
+const refuseOutput = (sample: TableSample, { output }: Roles): void => {
+  if (output === null || output.isPercent || output.why !== 'given') return;
+  const name = sample.names[output.column]!;
+  throw new Refusal(
+    'bad-option',
+    `the column “${name}” goes beyond 0 to 100, so it is no output in percent of full power`,
+  );
 };
 
 /** A column that holds nothing but units of temperature. */
@@ -93,12 +108,13 @@ const requiredCells = (sample: TableSample, least: readonly number[]): number =>
 };
 
 const wantedColumns = (roles: Roles): number[] => {
-  const { setpoint, output } = roles;
+  const { setpoint, output, coldJunction } = roles;
   return [
     roles.temperature,
     ...(setpoint === null ? [] : [setpoint.column]),
     ...(!output?.isPercent ? [] : [output.column]),
     ...roles.zones,
+    ...(coldJunction === null ? [] : [coldJunction.column]),
   ];
 };
 
@@ -123,11 +139,13 @@ export const planColumns = (
   context: PlanContext,
   account: Account,
 ): ColumnPlan => {
-  const given = givenTemperature(sample, decisions);
   const place = placedTime(sample, decisions, context, account);
   const timeColumns = place?.columns ?? [];
+  const given = givenRoles(sample, decisions, timeColumns);
   const roles = findRoles(sample, timeColumns, given) ?? refuseWithoutTemperature(sample);
+  refuseOutput(sample, roles);
   accountForRoles(sample, roles, account);
+  accountForNone(decisions, account);
   const isFahrenheit = sample.units[roles.temperature] === 'F' || decisions.unit === 'F';
   const dated =
     place === null
@@ -136,6 +154,8 @@ export const planColumns = (
   const taken = [...timeColumns, roles.setpoint?.column ?? -1, roles.output?.column ?? -1];
   const times = sampledTimes(sample, dated);
   const seriesColumn = findSeries(sample, roles.temperature, taken, times);
+  const [channel] = given.channels;
+  if (seriesColumn === null && channel !== undefined) refuseColumn(sample, channel);
   return {
     ...dated,
     roles,
@@ -145,6 +165,7 @@ export const planColumns = (
     requiredCells: requiredCells(sample, [...timeColumnsOf(dated.time), roles.temperature]),
     seriesColumn,
     unitColumn: findUnitColumn(sample),
+    noReading: makeGivenMarks(decisions.noReadingMarks, sample.decimalMark),
     wordColumns: sample.profiles
       .filter(({ kind, filled }) => kind === 'text' && filled >= 0.5)
       .map(({ column }) => column),

@@ -75,7 +75,7 @@ export class RowReader {
     const cell = cells[this.plan.roles.temperature] ?? '';
     if (!Number.isNaN(this.columns.values[0]![row]!)) return this.#noteUnit(cells, cell, row);
     if (cell === '') return this.#isRemark(cells, row) ? 'event' : 'no-reading';
-    if (isNoReadingMark(cell)) {
+    if (isNoReadingMark(cell) || this.plan.noReading.isWord(cell)) {
       this.marks.set(cell, (this.marks.get(cell) ?? 0) + 1);
       return 'no-reading';
     }
@@ -106,6 +106,7 @@ export class RowReader {
         !wordColumns.includes(column) &&
         Number.isNaN(this.#value(cell)) &&
         !isNoReadingMark(cell) &&
+        !this.plan.noReading.isWord(cell) &&
         !this.#isTimeColumn(column),
     );
   }

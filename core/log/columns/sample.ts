@@ -1,5 +1,6 @@
 import type { PrintedUnit } from '../text/unit-text.ts';
 import type { DecimalMark } from '../text/number.ts';
+import { makeGivenMarks } from '../text/given-marks.ts';
 import type { Preamble } from '../text/preamble.ts';
 import { profileColumns, type ColumnProfile } from './profile.ts';
 
@@ -20,11 +21,24 @@ export interface TableSample {
   readonly profiles: readonly ColumnProfile[];
 }
 
-/** Completes a sample with the profiles of its columns. */
-export const makeSample = (parts: Omit<TableSample, 'profiles'>): TableSample => ({
-  ...parts,
-  profiles: profileColumns(parts.rows, parts.names.length, parts.decimalMark),
-});
+/** A mark that every reader knows, in the place of one that only the person knows. */
+const KNOWN_MARK = '---';
+
+/**
+ * Completes a sample with the profiles of its columns. `noReadingMarks` are the words of the person
+ * for no reading, which then count as marks.
+ */
+export const makeSample = (
+  parts: Omit<TableSample, 'profiles'>,
+  noReadingMarks?: readonly string[],
+): TableSample => {
+  const { isWord } = makeGivenMarks(noReadingMarks, parts.decimalMark);
+  const rows =
+    noReadingMarks === undefined
+      ? parts.rows
+      : parts.rows.map((row) => row.map((cell) => (isWord(cell) ? KNOWN_MARK : cell)));
+  return { ...parts, rows, profiles: profileColumns(rows, parts.names.length, parts.decimalMark) };
+};
 
 /**
  * The column that a person means by a name: as the file has it, by one of its aliases, regardless

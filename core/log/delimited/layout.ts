@@ -83,14 +83,19 @@ export const layOut = (
   const preamble = preambleAbove(lines, top ?? place.firstRow);
   const naming = nameColumns(place, survey, texts, preamble);
   const { mark } = survey.decimal;
-  const sample = makeSample({
-    ...naming,
-    units: headerUnits(naming.names, naming.unitsRow),
-    rows: survey.rows.filter((row) => row >= place.firstRow).map((row) => survey.lines[row]!.cells),
-    line: lines.head[top ?? place.firstRow]!.line,
-    decimalMark: mark,
-    preamble,
-  });
+  const sample = makeSample(
+    {
+      ...naming,
+      units: headerUnits(naming.names, naming.unitsRow),
+      rows: survey.rows
+        .filter((row) => row >= place.firstRow)
+        .map((row) => survey.lines[row]!.cells),
+      line: lines.head[top ?? place.firstRow]!.line,
+      decimalMark: mark,
+      preamble,
+    },
+    decisions.noReadingMarks,
+  );
   const headerLine = top === undefined ? null : lines.head[top]!.line;
   accountForHeader({ headerLine, sample }, isGiven, naming.isListedAbove, account);
   if (naming.unitsLine !== null) {

@@ -115,7 +115,8 @@ export class LineReader {
     const { plan } = this.#rows;
     const main = cells[plan.roles.temperature] ?? '';
     const kind = classOf(main, plan.decimalMark);
-    return isNumberClass(kind) || kind === 'mark' || kind === 'empty';
+    const isMark = kind === 'mark' || plan.noReading.isWord(main);
+    return isNumberClass(kind) || isMark || kind === 'empty';
   }
 
   #readRecord(cells: readonly string[], text: string, line: number, isUnterminated: boolean): void {

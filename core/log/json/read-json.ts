@@ -46,16 +46,19 @@ const sampleOf = (
     decisions.decimalMark ? 'given' : decimal.why,
     decimal.certainty,
   );
-  return makeSample({
-    names: table.names,
-    line: null,
-    isNamed: table.isNamed,
-    aliases: table.names.map((name) => [name.slice(name.lastIndexOf('.') + 1)]),
-    units: headerUnits(table.names, null),
-    rows,
-    decimalMark: mark,
-    preamble: { entries, lines: [] },
-  });
+  return makeSample(
+    {
+      names: table.names,
+      line: null,
+      isNamed: table.isNamed,
+      aliases: table.names.map((name) => [name.slice(name.lastIndexOf('.') + 1)]),
+      units: headerUnits(table.names, null),
+      rows,
+      decimalMark: mark,
+      preamble: { entries, lines: [] },
+    },
+    decisions.noReadingMarks,
+  );
 };
 
 /** Reads the rows of the table on the careful path; each stands for its place among the records. */

@@ -120,7 +120,7 @@ export const showReading = (
   environment: ReadingEnvironment = {},
 ): LogShown => {
   const account = new Account();
-  const text = orRefusal(() => openLogText(bytes, environment, account));
+  const text = orRefusal(() => openLogText(bytes, decisions, environment, account));
   if (text instanceof Refusal) return { shown: NOTHING, log: text };
   const file = { name: fileName, byteLength: bytes.length };
   const table = orRefusal(() => readTable(text, file, decisions, environment, account));

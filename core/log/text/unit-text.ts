@@ -21,6 +21,9 @@ const TEMPERATURE_WORDS: ReadonlyMap<string, ChannelUnit> = new Map([
   ...(['fahrenheit', 'farenheit', 'f'] as const).map((word) => [word, 'F'] as const),
   ...(['kelvin', 'kelvins', 'k'] as const).map((word) => [word, 'K'] as const),
   ...(['mv', 'millivolt', 'millivolts'] as const).map((word) => [word, 'mV'] as const),
+  ...(['uv', 'μv', 'microvolt', 'microvolts', 'mikrovolt'] as const).map(
+    (word) => [word, 'uV'] as const,
+  ),
 ]);
 
 const TIME_WORDS: ReadonlyMap<string, TimeUnit> = new Map([
@@ -152,7 +155,11 @@ const lastPartUnit = (name: string, folded: string): PrintedUnit | null => {
 
 /** The temperature scale of a printed unit, or null if it is not one of temperature. */
 export const temperatureScale = (unit: PrintedUnit | null): ChannelUnit | null =>
-  unit === 'C' || unit === 'F' || unit === 'K' || unit === 'mV' ? unit : null;
+  unit === 'C' || unit === 'F' || unit === 'K' || isVoltage(unit) ? unit : null;
+
+/** Whether a unit is a couple's bare voltage, which needs the couple's type to be a temperature. */
+export const isVoltage = (unit: PrintedUnit | null): unit is 'mV' | 'uV' =>
+  unit === 'mV' || unit === 'uV';
 
 /** The time unit of a printed unit, or null if it is none. */
 export const timeScale = (unit: PrintedUnit | null): TimeUnit | null => {

@@ -75,7 +75,7 @@ const elapsed = (unit: TimeUnit, why: ReasonId, certainty: number): NumericTime 
 });
 
 /** The unit in which the course climbs most like a kiln. */
-const byCourse = ({ span, riseC }: Course): NumericTime => {
+export const unitByCourse = ({ span, riseC }: Course): NumericTime => {
   if (riseC < TELLING_RISE_C || span <= 0) return elapsed('s', 'nothing-decides', 0.4);
   const ranked = (['s', 'min', 'h'] as const)
     .map((unit) => {
@@ -111,5 +111,5 @@ export const decideNumericTime = (
   if (headerUnit !== null) {
     return { from: 'elapsed', unit: headerUnit, why: 'header', certainty: 0.97, assumption: null };
   }
-  return byCourse(course);
+  return unitByCourse(course);
 };

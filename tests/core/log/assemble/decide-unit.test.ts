@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Account } from '../../../../core/log/account.ts';
 import {
+  areFine,
   decideUnit,
   isDoubtful,
   plausibleUnit,
@@ -11,6 +12,7 @@ import { decided } from '../helpers.ts';
 const NOTHING: UnitEvidence = {
   ...{ given: null, inCells: new Map(), header: null, preamble: null, others: [] },
   isUnitInOwnColumn: false,
+  voltages: { hasCouple: false, isFine: false },
 };
 const FIRING = { first: 20, min: 18, max: 1220 };
 
@@ -41,12 +43,21 @@ describe('the unit', () => {
     expect(account.warnings().includes('unit-assumed')).toBe(why === 'plausible');
   });
 
-  test('is refused if it is millivolts', () => {
-    const evidence: UnitEvidence = { ...NOTHING, header: 'mV' };
-    expect(() => decideUnit(evidence, FIRING, new Account())).toThrow(
-      expect.objectContaining({ code: 'no-temperature' }),
-    );
+  test('is a voltage by its values only where the couple is known', () => {
+    const couple = { first: 0.03, min: -0.01, max: 47.213 };
+    const decide = (hasCouple: boolean, isFine: boolean, extent = couple) =>
+      decideUnit({ ...NOTHING, voltages: { hasCouple, isFine } }, extent, new Account());
+    expect(decide(true, false)).toBe('mV');
+    expect(decide(false, false)).toBe('C');
+    expect(() => decide(false, true)).toThrow(expect.objectContaining({ code: 'no-temperature' }));
+    expect(decide(true, true, FIRING)).toBe('C');
+    expect(decide(true, true, { first: 21, min: 19, max: 23 })).toBe('C');
   });
+});
+
+test('voltages are printed finer than degrees', () => {
+  expect(areFine(Float64Array.of(0.123, 4.517, 20.002, 1.5, NaN))).toBe(true);
+  expect(areFine(Float64Array.of(20.12, 21.37, 1209.99))).toBe(false);
 });
 
 describe('by the course of a firing alone', () => {

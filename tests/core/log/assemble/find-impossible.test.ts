@@ -63,3 +63,12 @@ describe('a reading is not taken for one', () => {
     );
   });
 });
+
+test('voltages have bounds of their own', () => {
+  const microvolts = Float64Array.from({ length: 60 }, (_, i) => 5 + i * 800);
+  expect([...findImpossible(microvolts, 'uV')]).toEqual([]);
+  const millivolts = [0.1, 0.4, 0.9, 99.99, 1.4, 2.1, 30, 30.4, 0, 30.9, 31.2, -32768];
+  expect([...findImpossible(Float64Array.from(millivolts), 'mV')].sort()).toEqual([
+    -32768, 0, 99.99,
+  ]);
+});

@@ -38,9 +38,11 @@ test('nothing below absolute zero is a reading', () => {
 });
 
 test('a column beside the main one loses its impossible numbers', () => {
-  expect(
-    [...withoutImpossible(Float64Array.from([...climb, -999, NaN, 541]), 'C')].slice(-3),
-  ).toEqual([NaN, NaN, 541]);
+  expect([...withoutImpossible(Float64Array.from([...climb, -999, NaN, 541]))].slice(-3)).toEqual([
+    NaN,
+    NaN,
+    541,
+  ]);
 });
 
 test('rows whose time came to nothing are rejected', () => {
@@ -56,11 +58,20 @@ test('rows whose time came to nothing are rejected', () => {
 
 test('the marks are accounted for', () => {
   const account = new Account();
-  accountForMarks(new Map(), [], account);
+  accountForMarks({ words: [], numbers: [], given: [] }, account);
   expect(account.decisions()).toEqual([]);
-  accountForMarks(new Map([['OPEN', 3]]), [], account);
+  accountForMarks({ words: ['OPEN'], numbers: [], given: [] }, account);
   expect(decided(account, 'no-reading-marks')).toEqual(['OPEN', 'known-words']);
-  accountForMarks(new Map([['OPEN', 3]]), [-999], account);
+  accountForMarks({ words: ['OPEN'], numbers: [-999], given: [] }, account);
   expect(decided(account, 'no-reading-marks')).toEqual(['OPEN, -999', 'impossible-values']);
   expect(account.warnings()).toEqual(['impossible-numbers']);
+  accountForMarks({ words: ['OPEN', 'n. v.'], numbers: [-999], given: ['n. v.'] }, account);
+  expect(decided(account, 'no-reading-marks')).toEqual(['n. v., OPEN, -999', 'given']);
+});
+
+test('a number that the person says is no reading is none, however ordinary', () => {
+  const columns = columnsOf([20, 21, 25, 22, 25]);
+  expect([...rejectImpossible(columns, new Set([25]))]).toEqual([]);
+  expect(states(columns)).toEqual(['read', 'read', 'no-reading', 'read', 'no-reading']);
+  expect([...withoutImpossible(Float64Array.of(20, 25, 21), new Set([25]))]).toEqual([20, NaN, 21]);
 });

@@ -13,7 +13,7 @@ const resolved = (name: string, cells: readonly (string | number)[]) => {
   const plan = planColumns(sample, {}, { isContinental: false, sectionTime: null }, account);
   const reader = new RowReader(plan, new RawColumns(plan.wanted.length, 4, false));
   sample.rows.forEach((row, i) => reader.add(row, i + 2, reader.timeOf(row)));
-  const time = resolveTime(plan, sample, reader.columns, 37 * (cells.length - 1), account);
+  const time = resolveTime(plan, sample, reader.columns, 37 * (cells.length - 1), {}, account);
   return {
     time,
     account,

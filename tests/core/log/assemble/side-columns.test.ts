@@ -12,7 +12,11 @@ test('outputs up to one are shares of full power, unless they are said to be per
 test('temperatures beside the main one are in °C, without impossible numbers', () => {
   expect([...celsiusOf(Float64Array.of(32, 212), 'F')].map(Math.round)).toEqual([0, 100]);
   const values = Float64Array.of(...Array.from({ length: 30 }, (_, i) => 500 + i), 9999, 531);
-  expect(sideCelsius(values, 'C')[30]).toBeNaN();
+  const rows = Uint32Array.from(values.keys());
+  const read = sideCelsius(values, { unit: 'C', couple: null }, rows, new Set([505]));
+  expect(read[30]).toBeNaN();
+  expect(read[5]).toBeNaN();
+  expect(read[6]).toBe(506);
 });
 
 test('a column has the unit of its own header, else that of the main one', () => {

@@ -78,3 +78,38 @@ describe('what is no text', () => {
     expect(opened(bytes).text).toContain('3,22');
   });
 });
+
+describe('an encoding that the person names', () => {
+  const given = (bytes: Uint8Array, label: string) => {
+    const account = new Account();
+    const text = openText(bytes, undefined, account, label);
+    return { text, said: decided(account, 'encoding'), warnings: account.warnings() };
+  };
+
+  test('is taken, by any of its labels', () => {
+    const { text, said } = given(Uint8Array.of(0x54, 0xe1, 0x2c, 0x31), 'koi8-r');
+    expect(text.decode(0, 4)).toBe('TА,1');
+    expect(said).toEqual(['koi8-r', 'given']);
+    expect(given(Uint8Array.of(0x31, 0xb0), 'latin1').text.decode(0, 2)).toBe('1°');
+    expect(given(Uint8Array.of(0x31, 0x00, 0x2c, 0x00), 'utf-16le').text.decode(0, 2)).toBe('1,');
+  });
+
+  test('is taken for UTF-8 even where some bytes are damaged, with a warning', () => {
+    const { said, warnings } = given(Uint8Array.of(0x31, 0xb0, 0x0a), 'utf8');
+    expect([said, warnings]).toEqual([['utf-8', 'given'], ['damaged-characters']]);
+  });
+
+  test.each([
+    ['no such thing', Uint8Array.of(0x31), 'names no encoding'],
+    ['utf-16le', Uint8Array.of(0x31, 0x2c, 0x32, 0x0a), 'no digit is left'],
+    ['utf-8', Uint8Array.of(0x31, 0x00, 0x2c, 0x00), 'two bytes for each character'],
+    ['windows-1252', Uint8Array.of(0xff, 0xfe, 0x31, 0x00), 'two bytes for each character'],
+  ])('%s is refused where it does not suit', (label, bytes, why) => {
+    expect(() => given(bytes, label)).toThrow(
+      expect.objectContaining({
+        code: 'bad-option',
+        message: expect.stringContaining(why) as string,
+      }),
+    );
+  });
+});

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { findRoles } from '../../../../core/log/columns/find-roles.ts';
+import { NO_ROLES_GIVEN } from '../../../../core/log/columns/given-roles.ts';
 import { climb, sampleOf } from '../helpers.ts';
 
 type Cells = Parameters<typeof climb>[0];
-const roles = (names: string[] | number, cells: Cells, given: number | null = null) =>
-  findRoles(sampleOf(names, climb(cells)), [0], given);
+const roles = (names: string[] | number, cells: Cells, given?: number) =>
+  findRoles(sampleOf(names, climb(cells)), [0], { ...NO_ROLES_GIVEN, temperature: given });
 
 describe('the main temperature', () => {
   test('is the measured one by name, wherever it stands', () => {
@@ -57,7 +58,7 @@ describe('the main temperature', () => {
       ['Time', 'T1 °C', 'T2 °C'],
       climb((_, row) => [20 + 2.5 * row, wavering(row)], 100),
     );
-    expect(findRoles(sample, [0], null)).toMatchObject({
+    expect(findRoles(sample, [0])).toMatchObject({
       temperature: 2,
       setpoint: { column: 1, why: 'behaviour' },
     });
@@ -73,10 +74,12 @@ describe('beside it', () => {
     expect(roles(['Time', 'Kiln °C', 'Output %'], (c, row) => [c, row * 3])?.output).toEqual({
       column: 2,
       isPercent: true,
+      why: 'name',
     });
     expect(roles(['Time', 'Kiln °C', 'Power (W)'], (c, row) => [c, row * 300])?.output).toEqual({
       column: 2,
       isPercent: false,
+      why: 'name',
     });
   });
 

@@ -1,0 +1,111 @@
+import type { RawColumns } from '../columns/raw-columns.ts';
+import type { ChannelUnit } from '../../model/options.ts';
+import { declaredUnit } from '../text/preamble.ts';
+import { isVoltage, temperatureScale, unitInName } from '../text/unit-text.ts';
+import { coldColumn } from './cold-column.ts';
+import { convertVoltages } from './convert-voltages.ts';
+import { coupleTypeOf, decideCouple, refuseCoupleOptions } from './decide-couple.ts';
+import { areFine, decideUnit, saidUnit, type UnitEvidence } from './decide-unit.ts';
+import { extentOf, gather } from './gather.ts';
+import type { Parted } from './part-series.ts';
+import {
+  accountForMarks,
+  readingsOf,
+  rejectBelowAbsoluteZero,
+  rejectImpossible,
+} from './reject-rows.ts';
+import type { Scale } from './scale.ts';
+import { celsiusOf } from './side-columns.ts';
+import type { TableRead } from './table-read.ts';
+import { toCelsius } from './to-celsius.ts';
+
+/** All that the file and the person say of the unit. */
+const evidenceOf = (
+  { sample, plan, decisions }: TableRead,
+  main: RawColumns,
+  name: string,
+): UnitEvidence => {
+  const inCells = new Map<ChannelUnit, number>();
+  for (const unit of main.unitOfRow.values()) inCells.set(unit, (inCells.get(unit) ?? 0) + 1);
+  const { temperature, zones, setpoint } = plan.roles;
+  const scaleOf = (column: number): ChannelUnit | null =>
+    temperatureScale(sample.units[column] ?? null);
+  const others = [...zones, ...(setpoint === null ? [] : [setpoint.column])];
+  return {
+    given: decisions.unit ?? null,
+    inCells,
+    header: scaleOf(temperature) ?? temperatureScale(unitInName(name)),
+    preamble: declaredUnit(sample.preamble),
+    others: others.map(scaleOf).filter((scale) => scale !== null),
+    isUnitInOwnColumn: plan.unitColumn !== null,
+    voltages: {
+      hasCouple: coupleTypeOf(name, sample, decisions) !== null,
+      isFine: areFine(sample.profiles[temperature]!.values),
+    },
+  };
+};
+
+/** The unit in which the main readings stand once voltages are turned into °C. */
+const mainUnit = ({ unit, couple }: Scale): ChannelUnit => (couple === null ? unit : 'C');
+
+/** Turns voltages into °C, where the readings are; else leaves them as they are. */
+const settleScale = (
+  table: TableRead,
+  parted: Parted | null,
+  main: RawColumns,
+  name: string,
+  unit: ChannelUnit,
+): { scale: Scale; impossible: ReadonlySet<number> } => {
+  const { sample, decisions, account } = table;
+  refuseCoupleOptions(unit, decisions);
+  if (!isVoltage(unit)) {
+    return { scale: { unit, couple: null }, impossible: rejectBelowAbsoluteZero(main, unit) };
+  }
+  const cold = coldColumn(table, parted, main);
+  const scale = { unit, couple: decideCouple(name, unit, sample, cold, decisions, account) };
+  return { scale, impossible: convertVoltages(main, scale, account) };
+};
+
+/** The scale of the main readings, and how far they climb in °C. */
+export interface Settled {
+  readonly scale: Scale;
+  readonly riseC: number;
+}
+
+/**
+ * Rejects what turns out to be no reading, decides the unit, turns voltages into °C in their place,
+ * and accounts for all of it.
+ *
+ * @throws Refusal for voltages of no known couple, and for decisions that do not suit the readings
+ */
+export const settleReadings = (
+  table: TableRead,
+  parted: Parted | null,
+  main: RawColumns,
+): Settled => {
+  const { plan, sample, account } = table;
+  const name = parted?.name ?? sample.names[plan.roles.temperature] ?? '';
+  const evidence = evidenceOf(table, main, name);
+  const impossible = rejectImpossible(main, plan.noReading.numbers, saidUnit(evidence));
+  const extent = extentOf(readingsOf(main));
+  const unit = decideUnit(evidence, extent, account);
+  const { scale, impossible: more } = settleScale(table, parted, main, name, unit);
+  const met = {
+    words: [...table.marks.keys()],
+    numbers: [...impossible, ...more],
+    given: table.decisions.noReadingMarks ?? [],
+  };
+  accountForMarks(met, account);
+  const { min, max } = scale.couple === null ? extent : extentOf(readingsOf(main));
+  const kept = mainUnit(scale);
+  return { scale, riseC: toCelsius(max, kept) - toCelsius(min, kept) };
+};
+
+/** The °C of the main readings of some rows, once they are settled. */
+export const mainCelsius = (main: RawColumns, rows: Uint32Array, scale: Scale): Float64Array => {
+  const printed = gather(main.values[0]!, rows);
+  const { unit, couple } = scale;
+  if (couple !== null) return printed;
+  if (main.unitOfRow.size === 0) return celsiusOf(printed, unit);
+  return printed.map((value, index) => toCelsius(value, main.unitOfRow.get(rows[index]!) ?? unit));
+};
