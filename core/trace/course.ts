@@ -32,6 +32,14 @@ export interface Course {
   readonly rateCPerHour: CelsiusPerHour;
 }
 
+/** A value kept within what was read from one reading before a stretch to one after it. */
+const asRead = ({ celsius }: Readings, from: number, to: number, valueC: number): number => {
+  const read = celsius.subarray(Math.max(0, from - 1), to + 1);
+  const lowest = read.reduce((least, value) => Math.min(least, value), Infinity);
+  const highest = read.reduce((most, value) => Math.max(most, value), -Infinity);
+  return Math.min(Math.max(valueC, lowest), highest);
+};
+
 /** The temperature at a stretch's end by the stretch's own line there, not its neighbour's. */
 const temperatureAtEnd = (
   readings: Readings,
@@ -51,7 +59,8 @@ const temperatureAtEnd = (
   );
   const times = stretch.atSeconds;
   const fit = new StretchFits(times, stretch.celsius).line(0, times.length);
-  return fit.meanC + (fit.ratePerHour * (momentSeconds - mean(times))) / SECONDS_PER_HOUR;
+  const onLineC = fit.meanC + (fit.ratePerHour * (momentSeconds - mean(times))) / SECONDS_PER_HOUR;
+  return asRead(readings, from, to, onLineC);
 };
 
 /** The course of a stretch: its end temperatures freed of noise, and the rate between them. */

@@ -104,7 +104,8 @@ export const findLegs = (trace: Measured): TraceLeg[] => {
   const lastSeconds = trace.atSeconds[trace.atSeconds.length - 1]!;
   const joints = [firstSeconds, ...ends.slice(0, -1).map(jointAt), lastSeconds];
   const reach = (2 * (lastSeconds - firstSeconds)) / count;
-  const moved = refined(trace, joints, reach);
+  // Twice: where a leg is short, its one joint is in the way of the other until both have moved.
+  const moved = refined(trace, refined(trace, joints, reach), reach);
   const legs = moved
     .slice(1)
     .map((end, k) => legBetween(trace, moved[k]!, end))

@@ -20,4 +20,11 @@ describe('a course', () => {
       rateCPerHour: 100,
     });
   });
+
+  it('ends at no temperature that was never read, though its last minutes lead there', () => {
+    const atSeconds = Float64Array.from({ length: 121 }, (_, i) => 60 * i);
+    const celsius = atSeconds.map((at) => Math.min(1000, 900 + at / 36));
+    // The stretch ends four minutes after the climb has stopped.
+    expect(courseBetween({ atSeconds, celsius }, 0, 3840).endC).toBe(1000);
+  });
 });

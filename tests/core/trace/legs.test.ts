@@ -43,6 +43,20 @@ describe("the trace's own legs", () => {
     expect(legs[3]!.endC).toBeCloseTo(1220, -0.5);
   });
 
+  it('keep a short hold at its place in a record of days', () => {
+    const peak: Stretch[] = [{ rateCPerHour: 100, toC: 1222 }, { holdMinutes: 15 }];
+    const [climb, hold] = legsOf([
+      ...peak,
+      { rateCPerHour: 45, toC: 80 },
+      { rateCPerHour: 3, toC: 20 },
+      { holdMinutes: 600 },
+    ]);
+    expect(climb?.kind).toBe('ramp');
+    expect(Math.abs(climb!.endSeconds - 12.02 * 3600)).toBeLessThan(180);
+    expect(hold?.kind).toBe('hold');
+    expect(Math.abs(hold!.endSeconds - 12.27 * 3600)).toBeLessThan(180);
+  });
+
   it('leave no time out and overlap nowhere', () => {
     const legs = legsOf(stretches, 1.2);
     legs.slice(1).forEach((leg, k) => {
