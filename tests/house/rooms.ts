@@ -30,6 +30,7 @@ const STAGES = [
   'heatwork',
   'thermal',
   'findings',
+  'history',
 ] as const;
 
 type Stage = (typeof STAGES)[number];
