@@ -134,10 +134,15 @@ const holesSentence = ({ gaps, noReadings }: TraceSummary): string | null => {
   return `${sentence(parts.join(' and '))}, ${duration(total)} in all, stay holes.`;
 };
 
-const decisionWords = ({ what, choice, why, certainty }: Decision): DecisionWords => ({
-  said: `${sentence(decisionClause(what, choice))}: ${decisionReason(why)}.`,
-  certainty: certaintyWord(certainty),
-  isGuess: certainty < GUESS_BELOW,
+/** Whether a decision is so uncertain that the person should look at it. */
+export const isGuess = ({ certainty }: Pick<Decision, 'certainty'>): boolean =>
+  certainty < GUESS_BELOW;
+
+/** One decision in words. */
+export const decisionWords = (decision: Decision): DecisionWords => ({
+  said: `${sentence(decisionClause(decision.what, decision.choice))}: ${decisionReason(decision.why)}.`,
+  certainty: certaintyWord(decision.certainty),
+  isGuess: isGuess(decision),
 });
 
 const rejectedWords = ({ line, reason, text }: RejectedRow): RejectedWords => ({

@@ -1,4 +1,5 @@
 import type { AnalysisDocument } from '../../core/model/document.ts';
+import type { ReadingShown } from '../../core/log/show/shown.ts';
 import type { Words } from '../../core/wording/wording.ts';
 import type { LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
 
@@ -12,6 +13,10 @@ export interface OpenFiring {
   readonly trace: ShownTrace;
   /** Whether a change of what was told is still being worked into the answer. */
   readonly isWorking: boolean;
+  /** How it was read, line by line, where that was asked for. */
+  readonly reading: ReadingShown | null;
+  /** Why the log cannot be read as was told last; the rest is still as it was read before. */
+  readonly misread: Refused | null;
 }
 
 /** A log that is being read, with what stood on the sheet before. */
@@ -26,6 +31,8 @@ export interface ReadingFiring {
 export interface RefusedFiring extends Refused {
   readonly kind: 'refused';
   readonly log: LogFile;
+  /** Whether another way of reading it is being tried. */
+  readonly isWorking: boolean;
 }
 
 export interface NothingOpen {

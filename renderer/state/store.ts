@@ -7,10 +7,10 @@ import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/hos
 import type { Beginning, KeptSchedules } from '../host/interface.ts';
 import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { ScheduleFit } from '../worker/fitting.ts';
-import type { Answered, LogFile, ShownTrace, Stage } from '../worker/protocol.ts';
+import type { Answered, LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
 import { isSameSchedule } from '../told/schedule-draft.ts';
-import type { Firing, Notice, OpenFiring, SettledFiring } from './firing.ts';
+import type { Firing, Notice, OpenFiring, RefusedFiring, SettledFiring } from './firing.ts';
 import type { Shelf } from './shelf.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
@@ -35,6 +35,8 @@ export interface AppState {
   /** Whether the panel of what was told is open, and which dialog is. */
   readonly isTelling: boolean;
   readonly dialog: 'keys' | 'about' | null;
+  /** Whether the reading desk is open. It opens by itself where something about a log is a guess. */
+  readonly isDesk: boolean;
   /** The schedule file that could not be used last, for the panel. */
   readonly scheduleRefused: ScheduleRefused | null;
   /** What a screen reader is told next. */
@@ -58,6 +60,7 @@ export interface AppState {
   readonly say: (announcement: string) => void;
   readonly notify: (notice: Notice | null) => void;
   readonly showTelling: (isTelling: boolean) => void;
+  readonly showDesk: (isDesk: boolean) => Promise<void>;
   readonly showDialog: (dialog: AppState['dialog']) => void;
 }
 
@@ -67,10 +70,24 @@ export type AppStore = StoreApi<AppState>;
 export const openFiring = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | null =>
   firing.kind === 'open' ? firing : null;
 
+/** The log that can be put to the analyst again, as it was read or refused. */
+const settledLog = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | RefusedFiring | null =>
+  firing.kind === 'open' || firing.kind === 'refused' ? firing : null;
+
 const withoutWork = (firing: Firing): SettledFiring => {
   if (firing.kind === 'reading') return firing.before;
-  return firing.kind === 'open' ? { ...firing, isWorking: false } : firing;
+  return firing.kind === 'empty' ? firing : { ...firing, isWorking: false };
 };
+
+const refusedFiring = (log: LogFile, { code, message, line, reading }: Refused): RefusedFiring => ({
+  kind: 'refused',
+  log,
+  code,
+  message,
+  line,
+  isWorking: false,
+  ...(reading === undefined ? {} : { reading }),
+});
 
 /** What is shown, and what waits behind a reading, said in a unit. */
 const saidIn = <Kind extends Firing>(firing: Kind, unit: TemperatureUnit): Kind => {
@@ -120,20 +137,23 @@ export const createAppStore = (
       const before = openFiring(get());
       const trace = answer.trace ?? before?.trace;
       if (!trace) return null;
-      const words = wording(answer.document, get().preferences.unit);
-      return { kind: 'open', log, document: answer.document, words, trace, isWorking };
+      const { document } = answer;
+      const words = wording(document, get().preferences.unit);
+      const isReadAgain = answer.trace !== null;
+      const reading = answer.reading ?? (isReadAgain ? null : (before?.reading ?? null));
+      return { kind: 'open', log, document, words, trace, isWorking, reading, misread: null };
     };
 
     const finishReading = (log: LogFile, outcome: Outcome): void => {
       if (outcome.kind === 'superseded') return;
       if (outcome.kind === 'refused') {
-        const { code, message, line } = outcome;
-        set({ firing: { kind: 'refused', log, code, message, line }, selected: null });
+        set({ firing: refusedFiring(log, outcome), selected: null });
         return;
       }
       const firing = firingFrom(log, outcome, false);
       if (!firing) return;
-      set({ firing, selected: null, announcement: verdictText(firing) });
+      const isDesk = get().isDesk || firing.words.reading.decisions.some(({ isGuess }) => isGuess);
+      set({ firing, selected: null, isDesk, announcement: verdictText(firing) });
       void layKeptOn();
     };
 
@@ -177,25 +197,36 @@ export const createAppStore = (
       if (openFiring(get())?.log === log && get().told !== asked) await revise();
     };
 
-    /** Puts the open log to the analyst again; a refused change is taken back and said. */
+    /** A change that the open log cannot bear: shown on the desk, else taken back and said. */
+    const refuseChange = (now: OpenFiring, refused: Refused): void => {
+      const firing = { ...now, isWorking: false };
+      if (get().isDesk && refused.reading !== undefined) {
+        set({ firing: { ...firing, misread: refused }, announcement: `${refused.message}.` });
+        return;
+      }
+      const text = `That cannot be used with this log: ${refused.message}.`;
+      set({ firing, told: now.document.options, notice: problem(text) });
+    };
+
+    /** Puts the log to the analyst again, as it is told now. */
     const revise = async (): Promise<void> => {
-      const before = openFiring(get());
+      const before = settledLog(get());
       if (!before) return;
       set({ firing: { ...before, isWorking: true } });
       const asked = get().told;
-      const outcome = await analyst.ask(before.log, asked);
-      const now = openFiring(get());
+      const wantsReading = get().isDesk;
+      const outcome = await analyst.ask(before.log, asked, undefined, { wantsReading });
+      const now = settledLog(get());
       if (outcome.kind === 'superseded' || now?.log !== before.log) return;
       const isLast = get().told === asked;
       if (outcome.kind === 'refused') {
         if (!isLast) return;
-        const text = `That cannot be used with this log: ${outcome.message}.`;
-        const told = now.document.options;
-        set({ firing: { ...now, isWorking: false }, told, notice: problem(text) });
+        if (now.kind === 'open') refuseChange(now, outcome);
+        else set({ firing: refusedFiring(now.log, outcome) });
         return;
       }
       const firing = firingFrom(now.log, outcome, !isLast);
-      const selected = sameFinding(now, get().selected, outcome);
+      const selected = sameFinding(openFiring(get()), get().selected, outcome);
       if (firing) set({ firing, selected, announcement: verdictText(firing) });
       void layKeptOn();
     };
@@ -222,6 +253,7 @@ export const createAppStore = (
       selected: null,
       notice: null,
       isTelling: false,
+      isDesk: false,
       dialog: null,
       scheduleRefused: null,
       announcement: '',
@@ -243,7 +275,7 @@ export const createAppStore = (
         // A schedule that was chosen before there was a log is meant for this one.
         const kept = waiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
         const chosen = given === null ? null : readGiven(given);
-        set({ told: retold(kept, chosen === null ? {} : { schedule: chosen }) });
+        set({ told: retold(kept, chosen === null ? {} : { schedule: chosen }), isDesk: false });
         await read(logFile(log));
       },
 
@@ -257,14 +289,17 @@ export const createAppStore = (
       },
 
       setTold: async (told) => {
-        const before = get().told.schedule;
+        const { schedule: before, reading } = get().told;
+        const isReadAnew = told.reading !== reading;
         set({ told });
         const { schedule } = told;
         if (schedule && !isSameSchedule(schedule, before)) {
           const isKept = get().kept.some((one) => isSameSchedule(one, schedule));
           void keep(schedule, isKept ? 'opened' : 'made');
         }
-        await revise();
+        // A refused log waits for another way of reading it; whoever finds one goes on at the desk.
+        if (get().firing.kind === 'refused' && isReadAnew) set({ isDesk: true });
+        if (get().firing.kind === 'open' || isReadAnew) await revise();
       },
 
       tell: (change) => get().setTold(retold(get().told, change)),
@@ -309,6 +344,14 @@ export const createAppStore = (
       say: (announcement) => set({ announcement }),
       notify: (notice) => set({ notice }),
       showTelling: (isTelling) => set({ isTelling }),
+      showDesk: async (isDesk) => {
+        set({ isDesk });
+        const firing = openFiring(get());
+        if (!isDesk && firing?.misread) {
+          set({ firing: { ...firing, misread: null }, told: firing.document.options });
+        }
+        if (isDesk && firing && firing.reading === null) await revise();
+      },
       showDialog: (dialog) => set({ dialog }),
     };
   });

@@ -22,11 +22,12 @@ const { answer, fit } = createAnswerer({ guessEncoding: detect, sha256 });
 const analyse = async (request: AnalysisRequest): Promise<void> => {
   const { id } = request;
   try {
-    const { document, trace } = await answer(request, {
+    const answered = await answer(request, {
       stage: (stage) => worker.postMessage({ kind: 'stage', id, stage }),
       kept: (blob) => worker.postMessage({ kind: 'kept', id, blob }),
     });
-    worker.postMessage({ kind: 'answered', id, document, trace }, trace ? buffersOf(trace) : []);
+    const { trace } = answered;
+    worker.postMessage({ kind: 'answered', id, ...answered }, trace ? buffersOf(trace) : []);
   } catch (cause) {
     worker.postMessage({ kind: 'refused', id, ...refusedBy(cause) });
   }

@@ -2,6 +2,7 @@ import type { Options } from '../../core/model/options.ts';
 import type { Schedule } from '../../core/model/schedule.ts';
 import { createFitting, type ScheduleFit } from './fitting.ts';
 import type {
+  AnalysisRequest,
   Answered,
   LogFile,
   Refused,
@@ -24,13 +25,21 @@ export type Outcome =
   | ({ readonly kind: 'refused' } & Refused)
   | { readonly kind: 'superseded' };
 
+/** What is asked beside the verdict. */
+export type Asking = Pick<AnalysisRequest, 'wantsReading'>;
+
 /** Puts questions to the worker, so that the window never waits for an analysis. */
 export interface Analyst {
   /**
    * Reads a log, if it is not the one read last, and judges it. A question about another log drops
    * whatever is under way; of several about one log that pile up only the last is put.
    */
-  ask(log: LogFile, options: Options, onStage?: (stage: Stage) => void): Promise<Outcome>;
+  ask(
+    log: LogFile,
+    options: Options,
+    onStage?: (stage: Stage) => void,
+    more?: Asking,
+  ): Promise<Outcome>;
   /**
    * How well each schedule lies on a log that was read, the best first; null where that came to
    * nothing. It stands back behind every question.
@@ -44,6 +53,7 @@ interface Question {
   readonly log: LogFile;
   readonly options: Options;
   readonly onStage: (stage: Stage) => void;
+  readonly more: Asking;
   readonly settle: (outcome: Outcome) => void;
 }
 
@@ -121,7 +131,7 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
   };
 
   const put = (question: Question): void => {
-    const { log, options } = question;
+    const { log, options, more } = question;
     const { fileName, content } = log;
     current = { id: ++lastId, question };
     if (content === null) {
@@ -135,6 +145,7 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
       logKey: keyOf(log),
       log: { fileName, content },
       options,
+      ...more,
     };
     const isHandedOver = 'bytes' in content;
     if (isHandedOver) log.content = null;
@@ -151,10 +162,10 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
   };
 
   return {
-    ask: (log, options, onStage = () => undefined) => {
+    ask: (log, options, onStage = () => undefined, more = {}) => {
       if (current && current.question.log !== log) cancel();
       return new Promise((settle) => {
-        const question = { log, options, onStage, settle };
+        const question = { log, options, onStage, more, settle };
         waiting?.settle({ kind: 'superseded' });
         waiting = current ? question : null;
         if (!current) put(question);

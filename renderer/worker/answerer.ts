@@ -1,11 +1,15 @@
 import { align } from '../../core/align/align.ts';
 import { analyzeTrace } from '../../core/analyze.ts';
 import { readLog, type ReadingEnvironment } from '../../core/log/read-log.ts';
+import { showReading } from '../../core/log/show/show-reading.ts';
+import type { ReadingShown } from '../../core/log/show/shown.ts';
 import type { Log } from '../../core/model/log.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
+import type { ReadingDecisions } from '../../core/model/options.ts';
 import { chooseFiring } from '../../core/trace/choose-firing.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
+import { isGuess } from '../../core/wording/reading.ts';
 import type {
   AnalysisRequest,
   Answered,
@@ -27,7 +31,45 @@ interface KeptReading {
   readonly log: Log;
   readonly trace: Trace;
   readonly sha256: string | null;
+  /** Null where nothing about the reading is in doubt and nobody has asked. */
+  readonly reading: ReadingShown | null;
 }
+
+/** A log that was refused, with its lines as far as they were understood. */
+class LogRefused extends Refusal {
+  readonly reading: ReadingShown;
+
+  constructor({ code, message, line }: Refusal, reading: ReadingShown) {
+    super(code, message, line);
+    this.reading = reading;
+  }
+}
+
+interface LogRead {
+  readonly log: Log;
+  readonly trace: Trace;
+  readonly reading: ReadingShown | null;
+}
+
+/** Reads a log, and shows its lines where that is wanted, something is a guess, or it is refused. */
+const readAndShow = (
+  bytes: Uint8Array,
+  { log: { fileName }, wantsReading }: AnalysisRequest,
+  decisions: ReadingDecisions | undefined,
+  environment: ReadingEnvironment,
+  tell: Telling,
+): LogRead => {
+  const show = (): ReadingShown => showReading(bytes, fileName, decisions, environment).shown;
+  try {
+    const whole = readLog(bytes, fileName, decisions, environment);
+    const isShown = wantsReading === true || whole.source.decisions.some(isGuess);
+    tell.stage('repairing');
+    const log = chooseFiring(whole, decisions?.firing);
+    return { log, trace: makeTrace(log), reading: isShown ? show() : null };
+  } catch (cause) {
+    throw cause instanceof Refusal ? new LogRefused(cause, show()) : cause;
+  }
+};
 
 /** What is told on the way to an answer. */
 export interface Telling {
@@ -74,7 +116,8 @@ export const buffersOf = (trace: ShownTrace): ArrayBuffer[] =>
 export const refusedBy = (cause: unknown): Refused => {
   if (cause instanceof Refusal) {
     const { code, message, line } = cause;
-    return { code, message, line };
+    const shownLines = cause instanceof LogRefused ? { reading: cause.reading } : {};
+    return { code, message, line, ...shownLines };
   }
   const message =
     'this log brought the program to a fault of its own; please report it with the log';
@@ -100,22 +143,23 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     const hash = sha256(bytes);
     tell.stage('reading');
     const { reading } = request.options;
-    const whole = readLog(bytes, request.log.fileName, reading, environment);
-    tell.stage('repairing');
-    const log = chooseFiring(whole, reading?.firing);
-    return { key, logKey: request.logKey, log, trace: makeTrace(log), sha256: await hash };
+    const read = readAndShow(bytes, request, reading, environment, tell);
+    return { key, logKey: request.logKey, ...read, sha256: await hash };
   };
 
   /** @throws Refusal where the log or an option cannot be used */
   const answer = async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
     const key = JSON.stringify([request.logKey, request.options.reading ?? {}]);
-    const isKept = kept?.key === key;
-    const reading = isKept && kept ? kept : await read(request, key, tell);
-    kept = reading;
+    const isShown = request.wantsReading !== true || kept?.reading !== null;
+    const again = kept?.key === key && isShown ? kept : null;
+    const now = again ?? (await read(request, key, tell));
+    kept = now;
     tell.stage('judging');
-    const host = reading.sha256 === null ? {} : { sha256: reading.sha256 };
-    const document = analyzeTrace(reading.log, reading.trace, request.options, host);
-    return { document, trace: isKept ? null : shown(reading.trace) };
+    const host = now.sha256 === null ? {} : { sha256: now.sha256 };
+    const document = analyzeTrace(now.log, now.trace, request.options, host);
+    if (again !== null) return { document, trace: null };
+    const trace = shown(now.trace);
+    return { document, trace, ...(now.reading === null ? {} : { reading: now.reading }) };
   };
 
   /** The confidence of the alignment with a schedule; null where another log was read last. */

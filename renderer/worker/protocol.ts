@@ -1,3 +1,4 @@
+import type { ReadingShown } from '../../core/log/show/shown.ts';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { Options } from '../../core/model/options.ts';
 import type { RefusalCode } from '../../core/model/refusal.ts';
@@ -32,6 +33,8 @@ export interface AnalysisRequest {
   readonly logKey: number;
   readonly log: Pick<LogFile, 'fileName'> & { readonly content: LogContent };
   readonly options: Options;
+  /** Whether to show line by line how the log was read, though nothing about it is in doubt. */
+  readonly wantsReading?: boolean;
 }
 
 /** How well does this schedule lie on the log that was read last? */
@@ -49,12 +52,16 @@ export interface Refused {
   readonly code: RefusalCode | 'internal';
   readonly message: string;
   readonly line: number | null;
+  /** The lines of the log as far as they were understood, where it is the log that was refused. */
+  readonly reading?: ReadingShown;
 }
 
 export interface Answered {
   readonly document: AnalysisDocument;
   /** Null where the log was not read again: the trace is still the one sent before. */
   readonly trace: ShownTrace | null;
+  /** How the log was read, line by line, where that was wanted or something about it is a guess. */
+  readonly reading?: ReadingShown;
 }
 
 export type WorkerMessage =
