@@ -1,5 +1,6 @@
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { fitsWords } from '../../core/wording/fits.ts';
+import { openDesk } from '../desk/open-desk.ts';
 import { useViewStore } from '../curve/use-view.ts';
 import { goTo } from '../sheet/go-to.ts';
 import { EmptyState } from '../sheet/empty-state.tsx';
@@ -116,20 +117,47 @@ const useKeys = (): void => {
           if (finding !== null) goTo(`finding-${words?.findings[finding]?.letter ?? ''}`);
         },
         focusCurve: () => goTo('crosshair'),
+        openDesk: () => openDesk(store),
       })),
     [store, actions, view],
   );
 };
 
-/** What was pressed may be gone with the state before: the focus then goes to the new heading. */
+/** A control of the reading desk by its words, which are the same before and after. */
+const deskControl = (label: string): HTMLElement | null =>
+  [...document.querySelectorAll<HTMLElement>('#desk button, #desk input')].find(
+    (control) => labelOf(control) === label,
+  ) ?? null;
+
+const labelOf = (control: Element): string =>
+  control.closest('.field')?.querySelector('.field-label, .unseen')?.textContent ?? '';
+
+/**
+ * What was pressed may be gone with the state before: the focus then goes to the same control of the
+ * reading desk, where it was there, else to the new heading.
+ */
 const useFocusKept = (kind: Firing['kind']): void => {
   const isFirst = useRef(true);
+  const atDesk = useRef('');
+  useEffect(() => {
+    const note = ({ target }: FocusEvent): void => {
+      const isThere = target instanceof Element && target.closest('#desk') !== null;
+      atDesk.current = isThere ? labelOf(target) : '';
+    };
+    document.addEventListener('focusin', note);
+    return () => document.removeEventListener('focusin', note);
+  }, []);
   useEffect(() => {
     if (isFirst.current) {
       isFirst.current = false;
       return;
     }
     if (document.activeElement !== document.body) return;
+    const control = atDesk.current === '' ? null : deskControl(atDesk.current);
+    if (control) {
+      control.focus();
+      return;
+    }
     const heading = document.querySelector<HTMLElement>('main h1');
     if (!heading) return;
     heading.tabIndex = -1;

@@ -11,6 +11,8 @@ export interface Reach {
   /** Chooses a finding and brings it into view, wherever the person is. */
   readonly choose: (finding: number | null) => void;
   readonly focusCurve: () => void;
+  /** Opens the reading desk and goes there. */
+  readonly openDesk: () => void;
 }
 
 /** One key, as the list of keys tells it. */
@@ -73,6 +75,12 @@ export const SHORTCUTS: readonly Shortcut[] = [
     does: 'show or hide what is told of schedule and kiln',
     act: ({ state }) => state.showTelling(!state.isTelling),
   },
+  {
+    key: 'd',
+    shown: 'D',
+    does: 'show or hide the reading desk: how the log was read',
+    act: ({ state, openDesk }) => (state.isDesk ? void state.showDesk(false) : openDesk()),
+  },
   { key: 'n', shown: 'N', does: 'choose the next finding', act: step(1) },
   { key: 'p', shown: 'P', does: 'choose the finding before', act: step(-1) },
   {
@@ -104,12 +112,13 @@ export const SHORTCUTS: readonly Shortcut[] = [
   {
     key: 'Escape',
     shown: 'Esc',
-    does: 'close what is open: list, note, or the reading under way',
+    does: 'close what is open: list, note, desk, or the reading under way',
     act: ({ state, choose }) => {
       if (state.firing.kind === 'reading') state.cancelReading();
       else if (state.selected !== null) choose(null);
       else if (state.notice) state.notify(null);
       else if (state.isTelling) state.showTelling(false);
+      else if (state.isDesk) void state.showDesk(false);
     },
   },
 ];

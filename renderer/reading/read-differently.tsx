@@ -10,6 +10,7 @@ import {
   decided,
   DECIMAL_MARK_CHOICES,
   DELIMITER_CHOICES,
+  judgeInterval,
   temperatureChoices,
   timeChoices,
   toldReading,
@@ -23,14 +24,6 @@ interface ReadDifferentlyProps {
 }
 
 const AS_READ = 'as it was read';
-
-/** The longest interval between two readings taken as meant: a day (chosen). */
-const LONGEST_INTERVAL_SECONDS = 86_400;
-
-const judgeInterval = (seconds: number): string | null =>
-  seconds > 0 && seconds <= LONGEST_INTERVAL_SECONDS
-    ? null
-    : 'Give the seconds from one row to the next.';
 
 /** What the reader guessed can be put right here; the log is then read anew. */
 export const ReadDifferently = ({ document, options, onOptions }: ReadDifferentlyProps) => {

@@ -56,3 +56,12 @@ export const decided = (
   { source }: Pick<AnalysisDocument, 'source'>,
   what: string,
 ): string | null => source.decisions.find((decision) => decision.what === what)?.choice ?? null;
+
+/** The longest interval between two readings taken as meant: a day (chosen). */
+const LONGEST_INTERVAL_SECONDS = 86_400;
+
+/** One plain sentence against an interval that cannot be meant; null where it can. */
+export const judgeInterval = (seconds: number): string | null =>
+  seconds > 0 && seconds <= LONGEST_INTERVAL_SECONDS
+    ? null
+    : 'Give the seconds from one row to the next.';

@@ -1,5 +1,6 @@
 import '../controls/controls.css';
 import './reading.css';
+import { Button } from 'react-aria-components';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { Options } from '../../core/model/options.ts';
 import { prose } from '../../core/report/clean.ts';
@@ -19,6 +20,8 @@ export interface ReadingPanelProps {
   /** What has been told so far, and how it is changed: here a guess of the reader is put right. */
   readonly options: Options;
   readonly onOptions: (next: Options) => void;
+  /** Opens the reading desk; left out where there is none. */
+  readonly onDesk?: () => void;
 }
 
 const Warnings = ({ warnings }: { readonly warnings: readonly string[] }) =>
@@ -35,7 +38,7 @@ const Warnings = ({ warnings }: { readonly warnings: readonly string[] }) =>
 
 /** How the log was read: every decision and each rejected row; and everything that was looked for. */
 export const ReadingPanel = (props: ReadingPanelProps) => {
-  const { document, words, options, onOptions } = props;
+  const { document, words, options, onOptions, onDesk } = props;
   const { account, warnings, assumptions, decisions, rejected, rejectedUnlisted } = words.reading;
   return (
     <section id="reading" aria-labelledby="reading-title" className="panel reading">
@@ -45,6 +48,13 @@ export const ReadingPanel = (props: ReadingPanelProps) => {
         <div>
           <SaidList said={[...account, ...assumptions]} />
           <ReadDifferently document={document} options={options} onOptions={onOptions} />
+          {onDesk === undefined ? null : (
+            <p>
+              <Button className="button" onPress={onDesk}>
+                Look at it line by line
+              </Button>
+            </p>
+          )}
           <DecisionsTable decisions={decisions} />
           <ChannelsTable channels={document.source.channels} />
         </div>

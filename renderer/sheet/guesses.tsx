@@ -7,10 +7,11 @@ const SURE_OF_LEGS = 0.65;
 interface GuessesProps {
   readonly firing: OpenFiring;
   readonly onSection: (id: string) => void;
+  readonly onDesk: () => void;
 }
 
 /** Low certainty: what was guessed, and where it is put right. Nothing where all is sure. */
-export const Guesses = ({ firing, onSection }: GuessesProps) => {
+export const Guesses = ({ firing, onSection, onDesk }: GuessesProps) => {
   const { document, words } = firing;
   const guesses = words.reading.decisions.filter(({ isGuess }) => isGuess);
   const confidence = document.alignment?.confidence ?? 1;
@@ -27,9 +28,9 @@ export const Guesses = ({ firing, onSection }: GuessesProps) => {
         {guesses.map(({ said }) => (
           <li key={said}>
             A guess: {said}{' '}
-            <a href="#reading" onClick={(event) => go(event, 'reading')}>
+            <button type="button" className="button-link" onClick={onDesk}>
               Put it right
-            </a>
+            </button>
           </li>
         ))}
         {isUnsureOfLegs ? (

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useActions } from '../app/use-actions.ts';
+import { RefusedDesk } from '../desk/firing-desk.tsx';
 import { useAppStore } from '../state/use-app.ts';
 import type { RefusedFiring } from '../state/firing.ts';
 import { lineOfFile } from './line-of-file.ts';
@@ -30,29 +31,32 @@ export const RefusedState = ({ firing }: { readonly firing: RefusedFiring }) => 
   const actions = useActions();
   const { closeFiring } = useAppStore().getState();
   const text = useLineToBlame(firing);
-  const { log, code, message, line } = firing;
+  const { log, code, message, line, reading } = firing;
   return (
-    <div className="state" role="alert">
-      <h1>{log.fileName} could not be read</h1>
-      <p>
-        {line === null ? '' : `Line ${line}: `}
-        {line === null ? capital(message) : message}.
-      </p>
-      {text === null ? null : <pre className="line-to-blame">{text}</pre>}
-      <h2>What to try</h2>
-      <ul>
-        {REFUSAL_ADVICE[code].map((advice) => (
-          <li key={advice}>{advice}</li>
-        ))}
-      </ul>
-      <p className="buttons">
-        <button type="button" className="button button-main" onClick={actions.openLogs}>
-          Open another log…
-        </button>
-        <button type="button" className="button" onClick={closeFiring}>
-          Back to the start
-        </button>
-      </p>
-    </div>
+    <>
+      <div className="state" role="alert">
+        <h1>{log.fileName} could not be read</h1>
+        <p>
+          {line === null ? '' : `Line ${line}: `}
+          {line === null ? capital(message) : message}.
+        </p>
+        {text === null ? null : <pre className="line-to-blame">{text}</pre>}
+        <h2>What to try</h2>
+        <ul>
+          {REFUSAL_ADVICE[code].map((advice) => (
+            <li key={advice}>{advice}</li>
+          ))}
+        </ul>
+        <p className="buttons">
+          <button type="button" className="button button-main" onClick={actions.openLogs}>
+            Open another log…
+          </button>
+          <button type="button" className="button" onClick={closeFiring}>
+            Back to the start
+          </button>
+        </p>
+      </div>
+      {reading === undefined || reading.lines.length === 0 ? null : <RefusedDesk firing={firing} />}
+    </>
   );
 };

@@ -2,6 +2,8 @@ import { useCallback, useEffect, useRef } from 'react';
 import type { Span } from '../../core/model/scalars.ts';
 import type { EvidenceLink } from '../../core/wording/verdict.ts';
 import { ConesPanel } from '../cones/cones-panel.tsx';
+import { FiringDesk } from '../desk/firing-desk.tsx';
+import { openDesk } from '../desk/open-desk.ts';
 import { Curve } from '../curve/curve.tsx';
 import { ReadoutMargin } from '../curve/readout-margin.tsx';
 import { useView, useViewStore } from '../curve/use-view.ts';
@@ -46,12 +48,22 @@ const useChosenInView = (firing: OpenFiring, selected: number | null): void => {
   }, [selected, evidence, view]);
 };
 
-const Head = ({ firing }: { readonly firing: OpenFiring }) => {
+interface HeadProps {
+  readonly firing: OpenFiring;
+  readonly onDesk: () => void;
+}
+
+const Head = ({ firing, onDesk }: HeadProps) => {
   const { title, facts } = firing.words.firing;
   return (
     <div className="sheet-head">
       <h1>{title}</h1>
-      <p className="muted small">{facts.join(' · ')}</p>
+      <p className="muted small">
+        {facts.join(' · ')} ·{' '}
+        <button type="button" className="button-link" onClick={onDesk}>
+          How it was read
+        </button>
+      </p>
       {firing.isWorking ? (
         <p className="working small">
           <span aria-hidden="true">… </span>Working in what you told
@@ -97,6 +109,8 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
   const told = useApp((state) => state.told);
   const { theme, textPercent } = useApp((state) => state.preferences);
   const shownTheme = useTheme(theme);
+  const isDesk = useApp((state) => state.isDesk);
+  const onDesk = (): void => openDesk(store);
   const { select, setTold } = store.getState();
   const { document, words } = firing;
   const { unit } = words;
@@ -120,9 +134,10 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
 
   return (
     <div className="sheet" aria-busy={firing.isWorking}>
-      <Head firing={firing} />
+      <Head firing={firing} onDesk={onDesk} />
       <Verdict words={words} onEvidence={onEvidence} />
-      <Guesses firing={firing} onSection={goTo} />
+      <Guesses firing={firing} onSection={goTo} onDesk={onDesk} />
+      {isDesk ? <FiringDesk firing={firing} /> : null}
       <div className="sheet-columns">
         <section className="curve-column" id="curve" aria-labelledby="curve-title" tabIndex={-1}>
           <div className="curve-head">
@@ -144,6 +159,7 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
         {...{ document, words, unit }}
         options={told}
         onOptions={(next) => void setTold(next)}
+        onDesk={onDesk}
       />
       <Cautions cautions={words.cautions} />
     </div>

@@ -51,7 +51,7 @@ const showLines = (
       layout === null
         ? ({ kind: 'unread' } as const)
         : fateByPlace(line, words, layout, table?.asideLines ?? null);
-    return { line, text: capped(words), fate: fates?.get(line) ?? byPlace() };
+    return { place: line, line, text: capped(words), fate: fates?.get(line) ?? byPlace() };
   });
   return { lineCount, lines };
 };
@@ -68,6 +68,7 @@ const showRecords = (table: TableRead, log: Log | null): Described => {
   const places = rows.map((row) => columns.line[row]!);
   const texts = linesOf(places);
   const lines = rows.map((row, index) => ({
+    place: row + 1,
     line: lineOf(places[index]!),
     text: capped(texts[index] ?? ''),
     fate: fateOf(row),

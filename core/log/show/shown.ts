@@ -20,7 +20,9 @@ export type LineFate =
 
 /** A line of the file, or a record where the file is JSON. */
 export interface ShownLine {
-  /** 1-based. */
+  /** Its place among the lines or records, from 1. */
+  readonly place: number;
+  /** The line of the file on which it begins, from 1; records may share one. */
   readonly line: number;
   /** Cut where it is long, and then ends in `…`. */
   readonly text: string;
@@ -44,6 +46,7 @@ export interface ShownColumn {
 
 /** How a log is being read, line by line, for whoever has to put it right. */
 export interface ReadingShown {
+  /** How many lines, or records, there are in all. */
   readonly lineCount: number;
   /** Rising: the first lines, those around rejected rows, the last ones. */
   readonly lines: readonly ShownLine[];
