@@ -1,5 +1,5 @@
 import type { AnalysisDocument } from '../model/document.ts';
-import type { Decision, RejectedRow, Source } from '../model/source.ts';
+import type { Channel, Decision, RejectedRow, Source } from '../model/source.ts';
 import type { Repair, TraceSummary } from '../model/trace.ts';
 import {
   decisionClause,
@@ -69,8 +69,16 @@ const shapeSentence = (source: Source): string => {
   return `Read as ${FORMATS[source.format]} (${source.encoding})${parts}${comma}${header}.`;
 };
 
-const columnsSentence = ({ channels, time }: Source): string => {
-  const main = channels.find(({ chosen, role }) => chosen && role === 'temperature');
+/** The channel of the kiln's temperature; other places in it are chosen channels too. */
+const mainChannel = ({ channels, decisions }: Source): Channel | undefined => {
+  const measured = channels.filter(({ chosen, role }) => chosen && role === 'temperature');
+  const decided = decisions.find(({ what }) => what === 'temperature-column')?.choice;
+  return measured.find(({ name }) => name === decided) ?? measured[0];
+};
+
+const columnsSentence = (source: Source): string => {
+  const { time } = source;
+  const main = mainChannel(source);
   const stamp = time.columns.map((name) => `“${name}”`).join(' and ');
   const when = stamp === '' ? `Time: ${time.pattern}` : `Time from ${stamp} (${time.pattern})`;
   if (!main) return `${when}.`;

@@ -25,7 +25,7 @@ export interface DeskPlotShape {
 
 /** The document's thinned curve as geometry, in the reader's unit. */
 export const deskPlotShape = (
-  { atSeconds, celsius: readings }: AnalysisDocument['curve'],
+  { atSeconds, celsius: readings }: Pick<AnalysisDocument['curve'], 'atSeconds' | 'celsius'>,
   unit: TemperatureUnit,
 ): DeskPlotShape => {
   const degrees = readings.map((reading) => temperatureIn(celsius(reading), unit));

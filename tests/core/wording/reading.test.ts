@@ -36,6 +36,13 @@ describe('how the log was read', () => {
     expect(decisions.find(({ said }) => said.includes('oben'))?.certainty).toBe('likely');
   });
 
+  it('names the kiln’s own column, also where another place in it stands before', () => {
+    const document = exampleDocument('two-zones');
+    document.source.channels.reverse();
+    const said = readingWords(document, speechIn('C')).account.join(' ');
+    expect(said).toContain('the kiln’s temperature from “oben');
+  });
+
   it('owns up to rows that are counted but not listed', () => {
     const document = exampleDocument('troubled-firing');
     document.source.rejected = document.source.rejected.slice(0, 5);

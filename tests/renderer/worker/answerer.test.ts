@@ -117,6 +117,37 @@ describe('how a schedule lies on the log', () => {
   });
 });
 
+describe('the lines of a log', () => {
+  it('come along where they are wanted, and once', async () => {
+    const { answer } = createAnswerer(surroundings);
+    expect((await asked(answer, request())).reading).toBeUndefined();
+    const wanted = await asked(answer, request({ wantsReading: true }));
+    expect(wanted.reading?.lineCount).toBe(601);
+    expect(wanted.reading?.lines[1]?.fate).toEqual({ kind: 'kept', atSeconds: 0, celsius: 20 });
+    const again = await asked(answer, request({ wantsReading: true, options: { cone: '6' } }));
+    expect(again.stages).toEqual(['judging']);
+    expect(again.reading).toBeUndefined();
+  });
+
+  it('come by themselves where something about them is a guess', async () => {
+    const unsure = ['when,a,b', ...rows.map((row) => `${row},${row.split(',')[1]}`)].join('\n');
+    const { answer } = createAnswerer(surroundings);
+    const { reading, document } = await asked(
+      answer,
+      request({ log: { ...log, content: { blob: new Blob([unsure]) } } }),
+    );
+    expect(document.source.decisions.some(({ certainty }) => certainty < 0.6)).toBe(true);
+    expect(reading?.columns.map(({ name }) => name)).toEqual(['when', 'a', 'b']);
+  });
+
+  it('come with a refusal of the log', async () => {
+    const { answer } = createAnswerer(surroundings);
+    const bad = { ...log, content: { blob: new Blob(['time,temp\n']) } };
+    const cause: unknown = await asked(answer, request({ log: bad })).catch((it: unknown) => it);
+    expect(refusedBy(cause)).toMatchObject({ code: 'header-only', reading: { lineCount: 1 } });
+  });
+});
+
 describe('what is told when there is no answer', () => {
   it('is the refusal itself, or for anything else a fault of the program', () => {
     const refusal = new Refusal('no-time', 'no column looks like times', 3);
