@@ -11,7 +11,8 @@ import type { Log } from './model/log.ts';
 import type { Options } from './model/options.ts';
 import type { Trace } from './model/trace.ts';
 import { measureBands } from './thermal/bands.ts';
-import { findLimited } from './thermal/limited.ts';
+import { measureElements } from './thermal/measure-elements.ts';
+import { readReference } from './thermal/reference.ts';
 import { thinnedCurve } from './trace/curve.ts';
 import { chooseFiring } from './trace/choose-firing.ts';
 import { makeTrace } from './trace/make-trace.ts';
@@ -60,10 +61,9 @@ const measure = (log: Log, trace: Trace, options: Options): Facts => {
     bands: measureBands(trace),
     load: loadOf(heatWork, { coneType, endedEarly: endedEarly(alignment) }),
     overshoots: alignment === null ? [] : findOvershoots(trace, alignment.legs),
-    elements:
-      alignment === null || !isElectric
-        ? null
-        : { limited: findLimited(trace, alignment.legs), capability: [], ceilingC: null },
+    elements: isElectric
+      ? measureElements(trace, alignment, coneType, readReference(options.reference))
+      : null,
   };
 };
 

@@ -11,7 +11,7 @@ const REASON_MISSING: Partial<Record<FactName, NotApplicableReason>> = {
   schedule: 'no-schedule',
   alignment: 'no-alignment',
   heatWork: 'no-heat-work',
-  elements: 'no-elements',
+  elements: 'fuel-fired',
 };
 
 const onlyNamed = (facts: Facts, names: readonly FactName[]): Partial<Facts> =>

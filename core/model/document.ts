@@ -158,6 +158,15 @@ export const zOvershoot = z.strictObject({
 });
 export type Overshoot = z.infer<typeof zOvershoot>;
 
+/** What stays of a kiln from firing to firing, and what was in it this time. */
+export const zKilnFit = z.strictObject({
+  wall: z.strictObject({ memorySeconds: z.number().positive(), conductivityRise: z.number() }),
+  load: z.strictObject({ share: z.number().positive(), coupling: z.number().positive() }),
+  power: z.number().positive(),
+  powerErrorGivenWall: z.number(),
+  misfitShare: z.number(),
+});
+
 export const zElements = z.strictObject({
   limited: z.array(
     z.strictObject({
@@ -179,7 +188,21 @@ export const zElements = z.strictObject({
       high: z.number(),
     }),
   ),
+  /** Where power and loss are equal, so that the kiln can go no hotter; null where not known. */
   ceilingC: zCelsius.nullable(),
+  /** 80 % interval of `ceilingC`. */
+  ceilingRange: z.strictObject({ lowC: zCelsius, highC: zCelsius }).nullable(),
+  /** The hottest cone whose end point a last ramp of 60 °C/h still reaches. */
+  hottestCone: zCone.nullable(),
+  /** The kiln as fitted to this firing; powers in °C/s of its wall (core/thermal/README.md). */
+  fit: zKilnFit.nullable(),
+  /** Why `fit`, and with it the capability and the ceiling, are not known. */
+  fitReason: zId.nullable(),
+  /** Power over the reference firing's, with an 80 % interval. */
+  relativePower: z
+    .strictObject({ value: z.number(), low: z.number(), high: z.number() })
+    .nullable(),
+  relativePowerReason: zId.nullable(),
 });
 export type Elements = z.infer<typeof zElements>;
 

@@ -90,10 +90,20 @@ const limitedInRamp = (trace: Trace, leg: AlignedLeg): Limited[] => {
     .map(([start, end]) => limitedBetween(trace, start, end, rate));
 };
 
+/** Without legs to go by: where the logged output stood at full power while the kiln climbed. */
+const limitedByOutput = (trace: Trace): Limited[] => {
+  const { outputPercent, slopeCPerHour, summary } = trace;
+  if (outputPercent === null) return [];
+  const isFull = (i: number) => outputPercent[i]! >= FULL_OUTPUT_PERCENT && slopeCPerHour[i]! > 0;
+  return spansWhere(trace, summary.startSeconds ?? 0, summary.durationSeconds, isFull).map(
+    ([start, end]) => limitedBetween(trace, start, end, null),
+  );
+};
+
 /**
  * The stretches in which the kiln climbed as fast as it could: ramps programmed at full power, and
  * those in which it fell behind its plan or, where the output was logged, was seen at full power. A
- * logged output that says otherwise overrules falling behind.
+ * logged output that says otherwise overrules falling behind. Without legs only the output tells.
  */
 export const findLimited = (trace: Trace, legs: readonly AlignedLeg[]): Limited[] =>
-  legs.flatMap((leg) => limitedInRamp(trace, leg));
+  legs.length === 0 ? limitedByOutput(trace) : legs.flatMap((leg) => limitedInRamp(trace, leg));

@@ -3,7 +3,7 @@
  * times are whole minutes, driven leg by leg. Unless told otherwise it goes exactly as planned.
  */
 import { positionOfCone, type Cone } from '../../core/model/cone.ts';
-import type { AlignedLeg, Alignment, HeatWork } from '../../core/model/document.ts';
+import type { AlignedLeg, Alignment, Elements, HeatWork } from '../../core/model/document.ts';
 import type { Schedule } from '../../core/model/schedule.ts';
 import type { Source } from '../../core/model/source.ts';
 import type { TraceSummary } from '../../core/model/trace.ts';
@@ -12,6 +12,19 @@ import type { Facts } from '../../core/findings/facts.ts';
 import { traceFrom, type CurvePoint, type TraceOptions } from './trace.ts';
 
 export const START_C = 20;
+
+/** What a firing that never needed full power says of its kiln. */
+export const NOTHING_OF_ELEMENTS: Elements = {
+  limited: [],
+  capability: [],
+  ceilingC: null,
+  ceilingRange: null,
+  hottestCone: null,
+  fit: null,
+  fitReason: 'never-at-full-power',
+  relativePower: null,
+  relativePowerReason: 'no-reference',
+};
 
 /** 100 °C/h to 120, half an hour there; 150 °C/h to 1020; 60 °C/h to 1215, a quarter hour there. */
 export const SCHEDULE: Schedule = {
@@ -182,7 +195,7 @@ export const firingFacts = (driven: Driven = {}, options: TraceOptions = {}): Fa
     bands: [],
     load: { state: 'as-meant', refireTo: null },
     overshoots: [],
-    elements: { limited: [], capability: [], ceilingC: null },
+    elements: NOTHING_OF_ELEMENTS,
   };
 };
 

@@ -90,7 +90,7 @@ describe('what is not known', () => {
     expect(document).toMatchObject({
       schedule: null,
       alignment: null,
-      elements: null,
+      elements: { limited: [], fit: null, fitReason: 'never-at-full-power' },
       load: { state: 'cannot-tell' },
     });
     expect(document.curve.differenceC).toBeNull();

@@ -60,7 +60,7 @@ describe('the runner', () => {
     ['schedule', 'no-schedule'],
     ['alignment', 'no-alignment'],
     ['heatWork', 'no-heat-work'],
-    ['elements', 'no-elements'],
+    ['elements', 'fuel-fired'],
   ] as const)('does not call a detector that needs %s when there is none', (name, reason) => {
     const detector = defineDetector({
       id: 'ramp-slow',
