@@ -147,13 +147,12 @@ export const fitKiln = (course: PowerCourse | null): FitResult => {
   if (!(misfitShare <= MOST_MISFIT_SHARE)) return { fit: null, reason: 'course-does-not-fit' };
   const [wall, load] = [wallOf(parameters), loadOf(parameters[2]!, parameters[3]!)];
   const power = powerOf(parameters);
-  // Load and power once more as those of later firings will be, so that like is held against like.
   const again = fitAgain(course, windows, { wall, load, power });
   return {
     fit: {
       wall,
-      load: again.load,
-      power: again.power,
+      load,
+      power,
       powerErrorGivenWall: again.powerErrorGivenWall,
       misfitShare,
       covariance,
