@@ -1,10 +1,10 @@
 import { basename, relative } from 'node:path';
 import { clean } from '../core/report/clean.ts';
 import { writeWhole } from '../electron/host/files.ts';
+import { makeFolder, whyNotWritten } from '../electron/host/make-folder.ts';
 import { parseCommand, type Asked } from './command.ts';
 import type { ExitStatus, Io } from './io.ts';
 import type { Job, JobError, JobResult } from './job.ts';
-import { makeFolder, whyNotWritten } from './make-folder.ts';
 import { toldOptions } from './options.ts';
 import { outNames } from './out-files.ts';
 import { runJobs } from './pool.ts';
@@ -42,6 +42,16 @@ const writtenTo = async (path: string, output: string): Promise<JobError | null>
   } catch (cause) {
     const message = `${path} could not be written: ${whyNotWritten(cause)}`;
     return { code: 'cannot-write', message };
+  }
+};
+
+/** Why there is no folder to write to, or null once there is. */
+const whyNoFolder = (path: string): string | null => {
+  try {
+    makeFolder(path);
+    return null;
+  } catch (cause) {
+    return whyNotWritten(cause);
   }
 };
 
@@ -91,7 +101,7 @@ export const main = async (
   if ('error' in told) return refuseAll(asked, told.of, told.error, io);
   const { command, format, unit, out } = asked;
   // Before any work: whoever waits for many logs is not told at the end.
-  const why = out === null ? null : await makeFolder(out);
+  const why = out === null ? null : whyNoFolder(out);
   if (why !== null) {
     return refuseAll(asked, `--out ${out}`, { code: 'cannot-write', message: why }, io);
   }

@@ -1,6 +1,6 @@
 import { open } from 'node:fs/promises';
 import { join, parse, resolve } from 'node:path';
-import { systemCode } from '../electron/host/files.ts';
+import { systemCode } from '../electron/host/system-code.ts';
 import type { Format } from './command.ts';
 
 const EXTENSIONS: Readonly<Record<Format, string>> = { text: '.txt', json: '.json', html: '.html' };

@@ -1,7 +1,8 @@
 import { dialog, type BrowserWindow, type FileFilter } from 'electron';
 import { extname } from 'node:path';
 import type { FileToSave, Saved } from './host/contract.ts';
-import { systemCode, writeWhole } from './host/files.ts';
+import { writeWhole } from './host/files.ts';
+import { whyNotWritten } from './host/make-folder.ts';
 import type { NamedFile } from './host/handed-files.ts';
 
 const ANY: FileFilter = { name: 'All files', extensions: ['*'] };
@@ -54,7 +55,6 @@ export const saveFile = async (window: BrowserWindow, file: FileToSave): Promise
     await writeWhole(filePath, file.text);
     return { outcome: 'saved' };
   } catch (cause) {
-    const why = `the file could not be written there (${systemCode(cause) ?? 'unknown reason'})`;
-    return { outcome: 'failed', why };
+    return { outcome: 'failed', why: whyNotWritten(cause) };
   }
 };

@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
-import { mkdir, open, rename, rm, stat, writeFile, type FileHandle } from 'node:fs/promises';
+import { open, rename, rm, stat, writeFile, type FileHandle } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { MAX_FILE_BYTES } from '../../core/log/limits.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import { MAX_SCHEDULE_BYTES, scheduleText } from '../../core/schedule/schedule-text.ts';
+import { makeFolder } from './make-folder.ts';
+import { systemCode } from './system-code.ts';
 
 const CHUNK_BYTES = 1024 * 1024;
 
@@ -18,10 +20,6 @@ const REASONS: Readonly<Record<string, readonly [code: Refusal['code'], why: str
   EMFILE: ['file-unreadable', 'too many files are open; try fewer at a time'],
   EIO: ['file-unreadable', 'the disk could not give it back'],
 };
-
-/** The system's word for what went wrong, or null if it was not the system. */
-export const systemCode = (cause: unknown): string | null =>
-  cause instanceof Error && 'code' in cause && typeof cause.code === 'string' ? cause.code : null;
 
 const refusalFor = (cause: unknown): unknown => {
   if (cause instanceof Refusal) return cause;
@@ -88,7 +86,7 @@ export const readScheduleFile = async (path: string): Promise<string> =>
 export const writeWhole = async (path: string, text: string): Promise<void> => {
   const folder = dirname(path);
   const partial = join(folder, `.${randomUUID()}.part`);
-  await mkdir(folder, { recursive: true });
+  makeFolder(folder);
   try {
     await writeFile(partial, text);
     await rename(partial, path);

@@ -1,6 +1,7 @@
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { z } from 'zod';
+import { makeFolder } from './make-folder.ts';
 
 /** A small file of settings of one shape. */
 export interface KeptJson<Value> {
@@ -26,7 +27,7 @@ export const keptJson = <Value>(fileName: string, shape: z.ZodType<Value>): Kept
     const path = join(folder, fileName);
     const partial = `${path}.${process.pid}.part`;
     try {
-      mkdirSync(folder, { recursive: true });
+      makeFolder(folder);
       writeFileSync(partial, `${JSON.stringify(value, null, 2)}\n`);
       renameSync(partial, path);
     } catch {

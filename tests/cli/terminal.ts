@@ -43,7 +43,7 @@ export const sample = (name: string): string =>
   fileURLToPath(new URL(`../../sample-traces/${name}`, import.meta.url));
 
 /** A folder of its own for one test, gone after it. */
-export const inFolder = async (use: (folder: string) => Promise<void>): Promise<void> => {
+export const inFolder = async (use: (folder: string) => Promise<void> | void): Promise<void> => {
   const folder = mkdtempSync(join(tmpdir(), 'afterfire-'));
   try {
     await use(folder);

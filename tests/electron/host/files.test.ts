@@ -4,12 +4,8 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { MAX_FILE_BYTES } from '../../../core/log/limits.ts';
 import { Refusal } from '../../../core/model/refusal.ts';
-import {
-  readLogFile,
-  readScheduleFile,
-  systemCode,
-  writeWhole,
-} from '../../../electron/host/files.ts';
+import { readLogFile, readScheduleFile, writeWhole } from '../../../electron/host/files.ts';
+import { systemCode } from '../../../electron/host/system-code.ts';
 import { inFolder, written } from '../../cli/terminal.ts';
 
 const refusalOf = async (promise: Promise<unknown>): Promise<Refusal> => {

@@ -1,6 +1,6 @@
-import { mkdir, stat } from 'node:fs/promises';
+import { mkdirSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { systemCode } from '../electron/host/files.ts';
+import { systemCode } from './system-code.ts';
 
 const REASONS: Readonly<Record<string, string>> = {
   EACCES: 'you may not write there',
@@ -15,17 +15,23 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOTDIR: 'there is a file where a folder should be',
 };
 
+/** A file stands where a folder should be. */
+class FileInTheWay extends Error {
+  readonly code = 'ENOTDIR';
+}
+
 /** Why the system would not write, in words a person can act on. */
 export const whyNotWritten = (cause: unknown): string => {
+  if (cause instanceof FileInTheWay) return cause.message;
   const code = systemCode(cause);
   return REASONS[code ?? ''] ?? `the system could not write there (${code ?? 'unknown reason'})`;
 };
 
 type Standing = 'folder' | 'file' | 'nothing';
 
-const whatStands = async (path: string): Promise<Standing> => {
+const whatStands = (path: string): Standing => {
   try {
-    return (await stat(path)).isDirectory() ? 'folder' : 'file';
+    return statSync(path).isDirectory() ? 'folder' : 'file';
   } catch (cause) {
     const code = systemCode(cause);
     if (code === 'ENOENT' || code === 'ENOTDIR') return 'nothing';
@@ -33,23 +39,23 @@ const whatStands = async (path: string): Promise<Standing> => {
   }
 };
 
-/** The folders that are missing on the way to a path, the uppermost first; or the file in the way. */
-const missingTo = async (path: string): Promise<readonly string[] | { readonly file: string }> => {
+/** The folders that are missing on the way to a path, the uppermost first. */
+const missingTo = (path: string): readonly string[] => {
   const missing: string[] = [];
   for (let at = path; ; at = dirname(at)) {
-    const standing = await whatStands(at);
-    if (standing === 'file') return { file: at };
+    const standing = whatStands(at);
+    if (standing === 'file') throw new FileInTheWay(`${at} is a file, not a folder`);
     if (standing === 'folder' || at === dirname(at)) return missing;
     missing.unshift(at);
   }
 };
 
-const make = async (folder: string): Promise<void> => {
+const make = (folder: string): void => {
   try {
-    await mkdir(folder);
+    mkdirSync(folder);
   } catch (cause) {
     // Another program may have made it in the meantime.
-    if (systemCode(cause) !== 'EEXIST' || (await whatStands(folder)) !== 'folder') throw cause;
+    if (systemCode(cause) !== 'EEXIST' || whatStands(folder) !== 'folder') throw cause;
   }
 };
 
@@ -57,15 +63,10 @@ const make = async (folder: string): Promise<void> => {
  * Makes a folder and those on the way to it, one level at a time: `mkdir` with `recursive` never
  * comes back where a folder exists in which none can be made, as on Linux under `/proc`.
  *
- * @returns null once the folder is there, else why it cannot be, in plain words
+ * It does not wait its turn: settings are kept while a window closes, and nothing waits for them.
+ *
+ * @throws what the system says, or that a file is in the way; see {@link whyNotWritten}
  */
-export const makeFolder = async (path: string): Promise<string | null> => {
-  try {
-    const missing = await missingTo(resolve(path));
-    if ('file' in missing) return `${missing.file} is a file, not a folder`;
-    for (const folder of missing) await make(folder);
-    return null;
-  } catch (cause) {
-    return whyNotWritten(cause);
-  }
+export const makeFolder = (path: string): void => {
+  for (const folder of missingTo(resolve(path))) make(folder);
 };
