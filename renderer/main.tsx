@@ -1,5 +1,6 @@
 import './no-code-from-text.ts';
 import { StrictMode } from 'react';
+import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
 import type { Schedule } from '../core/model/schedule.ts';
 import { createActions } from './app/actions.ts';
@@ -52,7 +53,10 @@ const start = async (): Promise<void> => {
       <AppContext value={store}>
         <ViewContext value={view}>
           <ActionsContext value={actions}>
-            <App />
+            {/* All words are English and all numbers plain, whatever the machine speaks. */}
+            <I18nProvider locale="en">
+              <App />
+            </I18nProvider>
           </ActionsContext>
         </ViewContext>
       </AppContext>
