@@ -78,9 +78,9 @@ const KeysDialog = ({ onClose }: { readonly onClose: () => void }) => (
           Turn the wheel to look closer, drag across a stretch to bring it up, drag with Shift to
           move along, double-click for the whole firing. On a touch screen, pinch.
         </p>
+        <SingleKeysSwitch />
       </div>
     </div>
-    <SingleKeysSwitch />
   </SheetDialog>
 );
 

@@ -57,8 +57,9 @@ export const ConePack = ({ cones }: { readonly cones: readonly PackCone[] }) => 
         })}
       </svg>
       <figcaption>
-        Bent as the log predicts.
-        {hasSeen ? ' Dashed: as the cones were seen.' : ''}
+        {hasSeen
+          ? 'Solid: bent as the log predicts once the cones seen are counted in. Dashed: as they were seen.'
+          : 'Bent as the log predicts.'}
       </figcaption>
     </figure>
   );

@@ -14,7 +14,7 @@ export const SeenTable = ({ cones }: { readonly cones: readonly SeenCone[] }) =>
           bent, seen
         </th>
         <th scope="col" className="number">
-          bent, predicted
+          bent, by the log and all cones seen
         </th>
       </tr>
     </thead>

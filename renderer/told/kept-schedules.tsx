@@ -24,7 +24,7 @@ export const KeptSchedules = ({ kept, unit, onForget }: KeptSchedulesProps) =>
           return (
             <li key={id}>
               {name}{' '}
-              <span className="told-muted">{`${counted(segments.length, 'leg')} up to ${top}`}</span>{' '}
+              <span className="told-muted">{`· ${counted(segments.length, 'leg')} up to ${top}`}</span>{' '}
               <Button
                 className="button-plain"
                 aria-label={`Forget the schedule ${name}`}
