@@ -19,6 +19,7 @@ import { quartzFastCooling } from './detectors/quartz-fast-cooling.ts';
 import { quartzFastHeating } from './detectors/quartz-fast-heating.ts';
 import { rampFast } from './detectors/ramp-fast.ts';
 import { rampSlow } from './detectors/ramp-slow.ts';
+import { scheduleSuspect } from './detectors/schedule-suspect.ts';
 import { segmentMissing } from './detectors/segment-missing.ts';
 import { sensorDrift } from './detectors/sensor-drift.ts';
 import { sensorFlat } from './detectors/sensor-flat.ts';
@@ -45,6 +46,7 @@ export const DETECTORS: readonly Detector[] = [
   endedEarly,
   overshoot,
   peakNotReached,
+  scheduleSuspect,
   // thermocouple
   sensorOpen,
   sensorSpikes,

@@ -1,25 +1,17 @@
-import { CONES, parseCone, positionOfCone, type Cone } from '../../model/cone.ts';
+import { CONES, positionOfCone, type Cone } from '../../model/cone.ts';
 import type { HeatWork } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import { SELF_SUPPORTING_END_POINTS } from '../../reference/end-points-self-supporting.ts';
 import { clear, defineDetector, found, notApplicable } from '../detector.ts';
 import { topC } from '../legs.ts';
+import { namesakeOf } from '../namesake.ts';
 import { heatWorkEvidence } from '../off-target.ts';
 
 /** Chosen: a firing that went to the wrong cone still comes out within a cone of it. */
 const WITHIN_CONES = 1;
-/** Chosen: namesakes closer than this (01 and 1) cannot be told from an ordinary miss. */
-const APART_CONES = 3;
 /** The column of the end-point chart that a schedule's top is read against. */
 const CHART_C_PER_HOUR = 60;
-
-/** The cone with the zero added or taken away, or null where there is none far enough off. */
-const namesakeOf = (cone: Cone): Cone | null => {
-  const other = parseCone(cone.startsWith('0') ? cone.slice(1) : `0${cone}`);
-  if (other === null) return null;
-  return Math.abs(positionOfCone(other) - positionOfCone(cone)) < APART_CONES ? null : other;
-};
 
 /** The cone whose end point on the chart lies nearest to a temperature. */
 const coneNearest = (temperatureC: number): Cone => {

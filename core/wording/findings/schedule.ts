@@ -1,6 +1,7 @@
 import { celsiusDelta } from '../../units.ts';
-import { ELECTRICAL_CAUTION, HOTTER_CAUTION } from '../cautions.ts';
+import { ELECTRICAL_CAUTION } from '../cautions.ts';
 import { line, type Line } from '../line.ts';
+import { SCHEDULE_SUSPECT } from './schedule-suspect.ts';
 import { SLOW_WORDS, slowTitle, slownessOf } from './slow-climb.ts';
 import {
   atItsTime,
@@ -204,27 +205,7 @@ export const SCHEDULE_WORDINGS = {
     caution: () => ELECTRICAL_CAUTION,
   },
 
-  'schedule-suspect': {
-    name: 'a schedule that would not do its job',
-    title: (topic) =>
-      line`The schedule itself looks wrong: followed to the letter it comes to ${minutesOf(topic, 'scheduledMinutes', 'something else')} and a peak of ${temperatureOf(topic, 'scheduledPeakC', 'its own')}.`,
-    why: () =>
-      'A kiln that follows a wrong entry to the letter still fires wrongly. Usual slips are hours ' +
-      'for minutes, a digit dropped or doubled, a cone with the zero lost, and Celsius for Fahrenheit.',
-    couldBe: () => [
-      {
-        cause: 'The schedule is meant as it stands, for a purpose not told here',
-        tell: 'what the firing was for, and cones from firings like it',
-      },
-    ],
-    alternative: {
-      cause: 'The schedule asks for something that was not meant',
-      tell: 'the entries, read out one by one against what was intended',
-    },
-    remedy: () =>
-      'Read the programme out entry by entry against what you meant, and correct it there.',
-    caution: () => HOTTER_CAUTION,
-  },
+  'schedule-suspect': SCHEDULE_SUSPECT,
 } satisfies Record<string, FindingWording>;
 
 const holdSubject = (topic: Topic): string => {

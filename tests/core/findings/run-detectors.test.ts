@@ -197,7 +197,7 @@ describe('all detectors', () => {
     expect(schedule.map(({ id }) => id)).toEqual(
       DETECTORS.filter(({ needs }) => needs.includes('schedule')).map(({ id }) => id),
     );
-    expect(schedule).toHaveLength(8);
+    expect(schedule).toHaveLength(9);
     const rest = silent.filter(({ reason }) => reason !== 'no-schedule');
     expect(Object.fromEntries(rest.map(({ id, reason }) => [id, reason]))).toEqual(NOT_GIVEN);
   });
