@@ -1,53 +1,117 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { analyze } from '../../core/analyze.ts';
-import { readSchedule } from '../../core/schedule/read-schedule.ts';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { curveCsv, legsCsv } from '../../core/report/csv.ts';
+import { htmlReport } from '../../core/report/html-report.ts';
+import type { AnalysisDocument } from '../../core/model/document.ts';
 import { wording, type Words } from '../../core/wording/wording.ts';
-import { guessEncoding } from '../../electron/host/encoding.ts';
 import { SAMPLES as LISTED } from '../../renderer/samples/samples.ts';
-import { launchBrowser, openWindow, SAMPLES, sampleText, settled } from './window.ts';
+import { overBothHosts } from './hosts.ts';
+import { outOfReach } from './room.ts';
+import {
+  expectCones,
+  expectCurve,
+  expectLegs,
+  expectNotes,
+  expectReading,
+} from './sample-sheet.ts';
+import { celsiusLeftIn } from './unit-left.ts';
+import { allSaid, chooseToSave, chooseView, documentOf, plain, printed, savedBy } from './sheet.ts';
+import { SAMPLES, settled } from './window.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(async () => browser.close());
+const verdictOf = ({ verdict, load }: Words): string[] => [
+  ...verdict.map(({ text }) => plain(text)),
+  plain(load.answer),
+];
 
-/** What the core says of a sample: the window must say the same, and nothing of its own. */
-const wordsOf = (logName: string, scheduleName: string, unit: 'C' | 'F'): Words => {
-  const schedule = readSchedule(sampleText(scheduleName), scheduleName);
-  const bytes = readFileSync(join(SAMPLES, logName));
-  return wording(analyze(bytes, logName, { schedule }, { guessEncoding }).document, unit);
-};
+/** One after the other in one window: nothing of the one before may be left over. */
+overBothHosts(
+  (window) => {
+    describe.each(LISTED)('$logName', ({ logName, scheduleName }) => {
+      let firing: AnalysisDocument;
+      let words: Words;
+      const verdict = () => allSaid(window().page.locator('.verdict > p'));
 
-const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
+      beforeAll(async () => {
+        const { page, choose } = window();
+        await page.keyboard.press('Escape');
+        firing = documentOf(logName, scheduleName);
+        words = wording(firing, 'C');
+        await choose([join(SAMPLES, logName)], () => page.keyboard.press('Control+o'));
+        await page.getByRole('heading', { level: 1, name: logName }).waitFor();
+        await settled(page);
+        await choose([join(SAMPLES, scheduleName)], () => page.keyboard.press('s'));
+        await vi.waitFor(async () => {
+          expect(await verdict()).toEqual(verdictOf(words));
+        }, 15_000);
+        await settled(page);
+      });
 
-describe('every sample', () => {
-  test.each(LISTED)('$logName is shown as the core tells it', async (sample) => {
-    const { page, problems, strayRequests, close } = await openWindow(browser);
-    await page.getByRole('button', { name: sample.logName }).click();
-    await settled(page);
-    const words = wordsOf(sample.logName, sample.scheduleName, 'C');
-    const verdict = await page.locator('.verdict > p').allInnerTexts();
-    expect(verdict.map(plain)).toEqual([
-      ...words.verdict.map(({ text }) => plain(text)),
-      plain(words.load.answer),
-    ]);
-    const notes = await page.locator('.note-title').allInnerTexts();
-    expect(notes.map(plain)).toEqual(words.findings.map(({ title }) => plain(title.text)));
-    expect(await page.locator('.letter-mark').count()).toBe(words.findings.length);
+      test('its verdict leads to the evidence', async () => {
+        const { page } = window();
+        const links = page.locator('.verdict a');
+        expect(await links.count()).toBe(words.verdict.length + 1);
+        for (const link of await links.all()) {
+          await link.click();
+          const [target = ''] = /#.*/.exec((await link.getAttribute('href')) ?? '') ?? [];
+          const at = page.locator(target);
+          expect(await at.evaluate((it) => it.contains(document.activeElement)), target).toBe(true);
+          expect(await at.evaluate((it) => it.getBoundingClientRect().top < innerHeight)).toBe(
+            true,
+          );
+        }
+      });
 
-    await page.getByRole('button', { name: 'Degrees Fahrenheit' }).click();
-    const inFahrenheit = wordsOf(sample.logName, sample.scheduleName, 'F');
-    expect((await page.locator('.verdict > p').allInnerTexts()).map(plain)).toEqual([
-      ...inFahrenheit.verdict.map(({ text }) => plain(text)),
-      plain(inFahrenheit.load.answer),
-    ]);
-    expect(await page.locator('main').innerText()).not.toMatch(/\d °C/);
-    expect(problems).toEqual([]);
-    expect(strayRequests).toEqual([]);
-    await close();
-  });
-});
+      test('its curve is drawn on one clock, with phases, legs and letters', () =>
+        expectCurve(window().page, firing, words));
+      test('its notes open to all that was found', () => expectNotes(window().page, words));
+      test('its heat-work is shown', () => expectCones(window().page, firing, words));
+      test('its legs and slopes are tables', () => expectLegs(window().page, words));
+      test('it says how the log was read', () => expectReading(window().page, words));
+
+      test('what is saved, copied and printed is what the core writes', async () => {
+        const { page, copied } = window();
+        const report = await savedBy(window(), 'Report as HTML');
+        const stem = logName.replace(/\.\w+$/, '');
+        expect(report).toEqual({
+          fileName: `${stem}.report.html`,
+          text: htmlReport(firing, 'C'),
+        });
+        expect((await savedBy(window(), 'Curve as CSV')).text).toBe(curveCsv(firing, 'C'));
+        expect((await savedBy(window(), 'Legs as CSV')).text).toBe(legsCsv(firing, 'C'));
+        await chooseToSave(page, 'Copy the verdict');
+        await page.getByText('The verdict is on the clipboard.').waitFor();
+        const text = plain(await copied());
+        const onPaper = await printed(page);
+        for (const sentence of verdictOf(words)) {
+          expect(text).toContain(sentence);
+          expect(onPaper).toContain(sentence);
+        }
+      });
+
+      test('in °F nothing is left in °C', async () => {
+        const { page } = window();
+        await page.getByRole('button', { name: 'Degrees Fahrenheit' }).click();
+        expect(await verdict()).toEqual(verdictOf(wording(firing, 'F')));
+        expect(await celsiusLeftIn(page)).toEqual([]);
+        await page.getByRole('button', { name: 'Degrees Celsius' }).click();
+        expect(await verdict()).toEqual(verdictOf(words));
+      });
+
+      test('all of it can be read at 900 × 600 with text at 200 %', async () => {
+        const { page } = window();
+        const size = page.viewportSize()!;
+        await page.setViewportSize({ width: 900, height: 600 });
+        await chooseView(page, 'Text at 200 %');
+        const lost = await outOfReach(page);
+        for (const note of await page.locator('.note-head').all()) {
+          await note.click();
+          lost.push(...(await outOfReach(page)));
+        }
+        await chooseView(page, 'Text at 100 %');
+        await page.setViewportSize(size);
+        expect(lost).toEqual([]);
+      });
+    });
+  },
+  { lasts: 'the suite', context: { reducedMotion: 'reduce' } },
+);

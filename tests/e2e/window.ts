@@ -5,6 +5,7 @@ import { chromium, type Browser, type BrowserContextOptions, type Page } from 'p
 import type { NamedFile } from '../../electron/host/handed-files.ts';
 import { serveFiring } from '../../electron/host/loopback/serve-firing.ts';
 import { loadPage } from '../../electron/host/page.ts';
+import { complaintsOf } from '../browser/complaints.ts';
 import { theBrowser } from '../browser/find-browser.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
@@ -52,18 +53,15 @@ export const openWindow = async (
   });
   await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin });
   const page = await context.newPage();
-  const problems: string[] = [];
+  const problems = complaintsOf(page);
   const strayRequests: string[] = [];
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') problems.push(message.text());
-  });
   // Whoever waits for a file dialog just before a key press would miss it: it is caught from now on.
   page.on('filechooser', () => undefined);
-  page.on('pageerror', (error) => problems.push(error.message));
-  page.on('request', (request) => {
+  context.on('request', (request) => {
     const url = new URL(request.url());
     if (url.origin !== origin && url.protocol !== 'blob:') strayRequests.push(request.url());
   });
+  page.on('websocket', (socket) => strayRequests.push(socket.url()));
   page.setDefaultTimeout(15_000);
   await page.goto(host.address);
   await page.locator('.bar').waitFor();

@@ -1,6 +1,7 @@
 import { EventEmitter } from 'node:events';
 import { readFileSync } from 'node:fs';
 import type { BrowserContext, Frame, Page, Request, Route } from 'playwright-core';
+import { complaintsOf } from '../../browser/complaints.ts';
 import { played, real } from './address.ts';
 import { app } from './app.ts';
 import { control } from './control.ts';
@@ -69,6 +70,8 @@ export class BrowserWindow extends EventEmitter {
   /** Requests that the program let out to the network, which it must not. */
   readonly letOut: string[] = [];
   readonly refused: string[] = [];
+  /** What the page has complained of since it was opened. */
+  complaints: readonly string[] = [];
   /** Downloads that the page began, and whether the program prevented each. */
   readonly downloads: { readonly isPrevented: boolean }[] = [];
   private context: BrowserContext | undefined;
@@ -89,6 +92,7 @@ export class BrowserWindow extends EventEmitter {
     const { webContents, bounds } = this;
     this.context = await control().browser.newContext({
       viewport: { width: bounds.width, height: bounds.height },
+      ...control().context,
     });
     await this.context.addInitScript({
       content: preloadWorld(readFileSync(this.options.webPreferences.preload, 'utf8')),
@@ -99,6 +103,7 @@ export class BrowserWindow extends EventEmitter {
     await this.context.route('**/*', this.serve);
     const page = await this.context.newPage();
     webContents.page = page;
+    this.complaints = complaintsOf(page);
     webContents.own = url;
     this.context.on('page', (opened) => {
       const { action } = webContents.openHandler({ url: real(opened.url()) });

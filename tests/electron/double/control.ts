@@ -1,4 +1,4 @@
-import type { Browser } from 'playwright-core';
+import type { Browser, BrowserContextOptions } from 'playwright-core';
 
 /** What the system answers to a dialog. */
 export interface DialogAnswers {
@@ -26,6 +26,8 @@ export interface MenuEntry {
 export interface Control {
   readonly browser: Browser;
   readonly userData: string;
+  /** The screen and the system that the window is opened on, where they matter. */
+  readonly context: BrowserContextOptions;
   /** Whether this is the first instance. */
   readonly isFirst: boolean;
   readonly answers: DialogAnswers;

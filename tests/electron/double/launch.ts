@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { vi } from 'vitest';
 import { beginRun, type Control } from './control.ts';
 import type * as electronDouble from './electron.ts';
@@ -31,12 +31,15 @@ export interface Launch {
   readonly userData?: string;
   /** Whether no other instance is running. */
   readonly isFirst?: boolean;
+  /** The screen and the system that the window is opened on, where they matter. */
+  readonly context?: BrowserContextOptions;
 }
 
-const newRun = (browser: Browser, userData: string, isFirst: boolean): Control => ({
+const newRun = (browser: Browser, userData: string, launch: Launch): Control => ({
   browser,
   userData,
-  isFirst,
+  context: launch.context ?? {},
+  isFirst: launch.isFirst ?? true,
   answers: { open: [], save: [], message: [] },
   dialogs: [],
   clipboard: [],
@@ -53,7 +56,7 @@ const newRun = (browser: Browser, userData: string, isFirst: boolean): Control =
 export const launchDesktop = async (browser: Browser, launch: Launch = {}): Promise<Desktop> => {
   if (!existsSync(MAIN)) throw new Error('Electron’s scripts are not built: npm run build');
   const own = launch.userData === undefined ? mkdtempSync(join(tmpdir(), 'desktop-')) : null;
-  const run = newRun(browser, launch.userData ?? own ?? '', launch.isFirst ?? true);
+  const run = newRun(browser, launch.userData ?? own ?? '', launch);
   const { argv } = process;
   process.argv = ['electron', ROOT, ...(launch.args ?? [])];
   let said = '';

@@ -40,7 +40,7 @@ export const nativeTheme = {
   },
   set themeSource(source) {
     themeSource = source;
-    const colorScheme = source === 'system' ? null : source;
+    const colorScheme = source === 'system' ? (control().context.colorScheme ?? null) : source;
     for (const { webContents } of BrowserWindow.getAllWindows()) {
       void webContents.page?.emulateMedia({ colorScheme });
     }
