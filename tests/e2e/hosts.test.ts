@@ -51,7 +51,7 @@ describe.each(HOSTS)('over $name it is noticed', ({ open }) => {
     const { page, strayRequests, close } = await open(browser, { bypassCSP: true });
     await page.evaluate(() => {
       const text = `fetch('https://elsewhere.example/').catch(() => null)`;
-      return new Worker(URL.createObjectURL(new Blob([text]))) !== null;
+      Object.assign(window, { worker: new Worker(URL.createObjectURL(new Blob([text]))) });
     });
     await vi.waitFor(() => {
       expect(strayRequests()).toContain('https://elsewhere.example/');

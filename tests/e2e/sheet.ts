@@ -1,11 +1,12 @@
 import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { analyze } from '../../core/analyze.ts';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { Options } from '../../core/model/options.ts';
 import { readSchedule } from '../../core/schedule/read-schedule.ts';
 import { guessEncoding } from '../../electron/host/encoding.ts';
 import { sha256 } from '../../electron/host/hash.ts';
-import type { HostedWindow, SavedFile } from './hosts.ts';
+import type { Deed, HostedWindow, SavedFile } from './hosts.ts';
 import { sampleFile, sampleText, settled } from './window.ts';
 
 /** Text with plain spaces, so that what is said can be held against what the core says. */
@@ -48,24 +49,36 @@ export const chooseToSave = async (page: Page, item: string): Promise<void> => {
 export const savedBy = ({ page, save }: HostedWindow, item: string): Promise<SavedFile> =>
   save(() => chooseToSave(page, item));
 
-/** What comes on paper when the report is printed by its keys; the print dialog is closed again. */
-export const printed = async (page: Page): Promise<string> => {
+/** What comes on paper when the report is printed; the print dialog is closed again. */
+export const printed = async (
+  page: Page,
+  deed: Deed = () => page.keyboard.press('Control+p'),
+): Promise<string> => {
   await page.evaluate(() => {
     window.print = () => {
       document.body.dataset['printed'] = 'yes';
     };
   });
-  await page.keyboard.press('Control+p');
+  await deed();
   await page.locator('body[data-printed]').waitFor();
   await page.emulateMedia({ media: 'print' });
-  const text = plain(await page.locator('body').innerText());
-  const report = plain(await page.locator('.print-only > :visible').allInnerTexts().then(join));
+  // The report stands in a tree of its own; only what is visible there is printed.
+  const text = await page
+    .locator('.print-only')
+    .evaluate((holder) =>
+      [...(holder.shadowRoot?.children ?? [])]
+        .map((part) => (part as HTMLElement).innerText)
+        .join(' '),
+    );
+  expect(await page.locator('#root').isVisible()).toBe(false);
   await page.emulateMedia({ media: 'screen' });
   await page.evaluate(() => {
     delete document.body.dataset['printed'];
     window.dispatchEvent(new Event('afterprint'));
   });
-  return `${text} ${report}`;
+  expect(await page.locator('.print-only').count()).toBe(0);
+  expect(await page.locator('#root').isVisible()).toBe(true);
+  return plain(text);
 };
 
 /** Chooses from the menu under View. */
@@ -97,16 +110,16 @@ export const watchPainting = async (page: Page): Promise<() => Promise<Painted>>
   await page.evaluate(() => {
     const painted = { words: [] as string[], dashes: [] as number[][] };
     Object.assign(window, { painted });
-    const { prototype } = CanvasRenderingContext2D;
-    const { fillText, setLineDash } = prototype;
-    prototype.fillText = function (text, ...rest) {
-      painted.words.push(text);
-      fillText.call(this, text, ...rest);
+    const watch = (method: 'fillText' | 'setLineDash', note: (first: unknown) => void): void => {
+      const { prototype } = CanvasRenderingContext2D;
+      const original = Reflect.get(prototype, method) as (...sent: unknown[]) => void;
+      Reflect.set(prototype, method, function (this: CanvasRenderingContext2D, ...sent: unknown[]) {
+        note(sent[0]);
+        original.apply(this, sent);
+      });
     };
-    prototype.setLineDash = function (segments) {
-      painted.dashes.push([...segments]);
-      setLineDash.call(this, segments);
-    };
+    watch('fillText', (text) => painted.words.push(text as string));
+    watch('setLineDash', (segments) => painted.dashes.push([...(segments as number[])]));
   });
   return () => page.evaluate(() => Reflect.get(window, 'painted') as Painted);
 };

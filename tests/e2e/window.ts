@@ -93,13 +93,17 @@ export const textFile = (name: string, text: string): DroppedFile => ({
   bytes: new TextEncoder().encode(text),
 });
 
-/** Drops files on the window as the system would: over it, then let go. */
-export const dropFiles = async (page: Page, files: readonly DroppedFile[]): Promise<void> => {
+/** Drops files on a part of the window as the system would: over it, then let go. */
+export const dropFiles = async (
+  page: Page,
+  files: readonly DroppedFile[],
+  onto = 'body',
+): Promise<void> => {
   const plain = files.map(({ name, bytes }) => ({
     name,
     base64: Buffer.from(bytes).toString('base64'),
   }));
-  await page.evaluate((dropped) => {
+  await page.locator(onto).evaluate((target, dropped) => {
     const dataTransfer = new DataTransfer();
     for (const { name, base64 } of dropped) {
       const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
@@ -107,7 +111,7 @@ export const dropFiles = async (page: Page, files: readonly DroppedFile[]): Prom
     }
     for (const type of ['dragover', 'drop']) {
       const event = new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true });
-      document.body.dispatchEvent(event);
+      target.dispatchEvent(event);
     }
   }, plain);
 };

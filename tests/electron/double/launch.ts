@@ -59,6 +59,7 @@ export const launchDesktop = async (browser: Browser, launch: Launch = {}): Prom
   const run = newRun(browser, launch.userData ?? own ?? '', launch);
   const { argv } = process;
   process.argv = ['electron', ROOT, ...(launch.args ?? [])];
+  const listening = process.stdout.listeners('error');
   let said = '';
   const writing = vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
     said += String(text);
@@ -90,6 +91,10 @@ export const launchDesktop = async (browser: Browser, launch: Launch = {}): Prom
     said: () => said,
     end: async () => {
       writing.mockRestore();
+      // The program listens for as long as its process lives, which here is that of all tests.
+      for (const listener of process.stdout.listeners('error')) {
+        if (!listening.includes(listener)) process.stdout.off('error', listener as () => void);
+      }
       process.argv = argv;
       const pages = electron.BrowserWindow.getAllWindows().map((window) => window.end());
       await Promise.all(pages);

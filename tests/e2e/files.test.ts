@@ -1,0 +1,129 @@
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { htmlReport } from '../../core/report/html-report.ts';
+import { overBothHosts } from './hosts.ts';
+import { documentOf, pickFrom, plain, printed, said, savedBy, tell, trySample } from './sheet.ts';
+import { dropFiles, sampleFile, SAMPLES, settled, textFile } from './window.ts';
+
+const LOG = 'overshoot.csv';
+const SCHEDULE = 'overshoot.schedule.json';
+
+/** Drops a log of so many seconds that the page writes itself: it is too large to be sent there. */
+const dropLargeLog = (page: Page, rows: number): Promise<void> =>
+  page.evaluate((count) => {
+    const lines = ['seconds,temperature °C'];
+    for (let row = 0; row < count; row++) lines.push(`${row},${20 + (row / count) * 1000}`);
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([lines.join('\n')], 'large.csv'));
+    document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
+  }, rows);
+
+overBothHosts((window) => {
+  describe('a log is opened', () => {
+    test('by the dialog of the bar, and by the one of the first page', async () => {
+      const { page, choose } = window();
+      const buttons = page.getByRole('button', { name: 'Open a log' });
+      await choose([join(SAMPLES, LOG)], () => buttons.last().click());
+      await page.getByRole('heading', { level: 1, name: LOG }).waitFor();
+      await choose([join(SAMPLES, 'decal.txt')], () => buttons.first().click());
+      await page.getByRole('heading', { level: 1, name: 'decal.txt' }).waitFor();
+      await settled(page);
+    });
+
+    test.each(['.bar', 'main', '#crosshair', '#told'])('by dropping it on %s', async (onto) => {
+      const { page } = window();
+      if (onto !== '.bar' && onto !== 'main') await trySample(page, 'good-bisque.csv');
+      if (onto === '#told') await tell(page);
+      await dropFiles(page, [sampleFile(LOG)], onto);
+      await page.getByRole('heading', { level: 1, name: LOG }).waitFor();
+      await settled(page);
+      expect(await said(page, '.verdict')).toContain('No schedule was given');
+    });
+
+    test('with its schedule, dropped together, the schedule known as one', async () => {
+      const { page } = window();
+      await dropFiles(page, [sampleFile(LOG), sampleFile(SCHEDULE)]);
+      await settled(page);
+      expect(await said(page, '.sheet-head')).toContain('Stoneware glaze with hold');
+    });
+
+    test('and its schedule dropped later, which changes the answer', async () => {
+      const { page } = window();
+      await dropFiles(page, [sampleFile('power-cut.csv')]);
+      await settled(page);
+      expect(await said(page, '.verdict')).toContain('No schedule was given');
+      await dropFiles(page, [sampleFile('power-cut.schedule.json')]);
+      await page.getByText('cone 6 meant').waitFor();
+      await settled(page);
+      expect(await said(page, '.verdict')).toContain('On the climb to 1095 °C');
+    });
+
+    test('or refused, with its line, its reason and what to try', async () => {
+      const { page } = window();
+      await dropFiles(page, [textFile('cut-off.csv', 'time,temp\n')]);
+      await page.getByRole('heading', { name: 'cut-off.csv could not be read' }).waitFor();
+      const state = await said(page, '.state');
+      expect(state).toContain('Line 1');
+      expect(state).toContain('time,temp');
+      expect(state).toContain('What to try');
+      await page.getByRole('button', { name: 'Back to the start' }).click();
+      await page.getByRole('heading', { name: 'Drop the log of a firing here' }).waitFor();
+    });
+  });
+
+  describe('what is kept of a firing', () => {
+    test('is in the reader’s unit', async () => {
+      const { page } = window();
+      await trySample(page, LOG);
+      await page.getByRole('button', { name: 'Degrees Fahrenheit' }).click();
+      const report = await savedBy(window(), 'Report as HTML');
+      expect(report.text).toBe(htmlReport(documentOf(LOG, SCHEDULE), 'F'));
+      expect((await savedBy(window(), 'Curve as CSV')).text).toMatch(/_f\b|°F/i);
+      expect(await printed(page)).toContain('°F');
+    });
+
+    test('is printed by its menu too: the report, and not the window', async () => {
+      const { page } = window();
+      await trySample(page, LOG);
+      const text = await printed(page, () =>
+        page
+          .getByRole('button', { name: 'Save' })
+          .click()
+          .then(() => page.getByRole('menuitem', { name: 'Print the report' }).click()),
+      );
+      expect(text.startsWith(LOG)).toBe(true);
+      expect(text).not.toContain('Open a log');
+    });
+  });
+
+  describe('a large log', () => {
+    test('is read in steps while the window answers, and the reading can be stopped', async () => {
+      const { page } = window();
+      await trySample(page, 'good-bisque.csv');
+      await dropLargeLog(page, 1_000_000);
+      await page.getByRole('heading', { name: 'Reading large.csv' }).waitFor();
+      const progress = page.getByRole('progressbar', { name: 'Progress of the reading' });
+      const first = Number(await progress.getAttribute('value'));
+      expect(await said(page, '.state')).toMatch(/step \d of \d/);
+      await page.keyboard.press('u');
+      const unit = page.getByRole('button', { name: 'Degrees Fahrenheit' });
+      expect(await unit.getAttribute('aria-pressed')).toBe('true');
+      await page.waitForFunction(
+        (value) =>
+          (document.querySelector('progress')?.value ?? 0) > value ||
+          !document.querySelector('progress'),
+        first,
+      );
+      await page.getByRole('button', { name: 'Stop' }).click();
+      await settled(page);
+      expect(await page.locator('#announcer').innerText()).toBe('Reading was stopped.');
+      expect(await said(page, '.sheet-head')).toContain('good-bisque.csv');
+      expect(await said(page, '.sheet-head')).toContain('°F');
+      // The worker was ended with the log: the sheet's own log is read again to answer.
+      await pickFrom(await tell(page), /Meant to reach/, 'cone 9');
+      await page.getByText('where cone 9 was meant').first().waitFor();
+      expect(plain(await page.locator('.verdict').innerText())).toContain('cone 9');
+    });
+  });
+});
