@@ -182,11 +182,13 @@ export const App = () => {
     <>
       <Bar />
       <NoticeBar />
-      <div className={`room${isTelling ? ' room-telling' : ''}`}>
-        {isTelling ? <Telling /> : null}
-        <main className="sheet-room">
-          <Shown firing={firing} />
-        </main>
+      <div className="room-frame">
+        <div className={`room${isTelling ? ' room-telling' : ''}`}>
+          {isTelling ? <Telling /> : null}
+          <main className="sheet-room">
+            <Shown firing={firing} />
+          </main>
+        </div>
       </div>
       <Announcer />
       <Dialogs />

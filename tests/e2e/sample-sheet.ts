@@ -44,7 +44,7 @@ const expectReadout = async (page: Page, firing: AnalysisDocument, share: number
   }
   expect(Math.abs(numberIn(read['planned']) - planned)).toBeLessThanOrEqual(2);
   expect(numberIn(read['difference'])).toBeCloseTo(kiln - numberIn(read['planned']), -0.5);
-  expect(read['slope']).toMatch(/^[+−]?[\d ]+ °C\/h$/);
+  expect(read['slope']).toMatch(/^[+−]?[\d. ]+ °C\/h$/);
   expect(await surface.getAttribute('aria-valuetext')).toContain(
     `difference ${read['difference']}`,
   );

@@ -59,6 +59,8 @@ overBothHosts(
             true,
           );
         }
+        await page.keyboard.press('Escape');
+        await page.getByRole('button', { name: 'Whole firing' }).waitFor({ state: 'detached' });
       });
 
       test('its curve is drawn on one clock, with phases, legs and letters', () =>

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 
 /** Everything that a part of the page says: to the eye, to a screen reader, under the pointer. */
-const wordsOf = (page: Page, selector: string): Promise<string[]> =>
+export const wordsOf = (page: Page, selector: string): Promise<string[]> =>
   page.locator(selector).evaluate((part) => {
     const texts: string[] = [];
     const walker = document.createTreeWalker(part, NodeFilter.SHOW_TEXT);
