@@ -11,7 +11,7 @@ import { bundledSchedules } from '../samples/sample-schedules.ts';
 import type { Firing } from '../state/firing.ts';
 import { openFiring } from '../state/store.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
-import { useTextSize, useTheme } from '../theme/use-theme.ts';
+import { useIsNarrow, useTextSize, useTheme } from '../theme/use-theme.ts';
 import { ToldPanel, type OfferedSchedule } from '../told/told-panel.tsx';
 import { Bar } from './bar.tsx';
 import { Dialogs } from './dialogs.tsx';
@@ -172,6 +172,7 @@ export const App = () => {
   const { theme, textPercent } = useApp((state) => state.preferences);
   useTheme(theme);
   useTextSize(textPercent);
+  const isNarrow = useIsNarrow(textPercent);
   useKeys();
   useFocusKept(firing.kind);
   useEffect(() => {
@@ -182,13 +183,11 @@ export const App = () => {
     <>
       <Bar />
       <NoticeBar />
-      <div className="room-frame">
-        <div className={`room${isTelling ? ' room-telling' : ''}`}>
-          {isTelling ? <Telling /> : null}
-          <main className="sheet-room">
-            <Shown firing={firing} />
-          </main>
-        </div>
+      <div className={`room${isTelling ? ' room-telling' : ''}${isNarrow ? ' room-narrow' : ''}`}>
+        {isTelling ? <Telling /> : null}
+        <main className="sheet-room">
+          <Shown firing={firing} />
+        </main>
       </div>
       <Announcer />
       <Dialogs />

@@ -1,4 +1,4 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useSyncExternalStore } from 'react';
 import type { Preferences } from '../host/host.ts';
 
 const darkWanted = (): MediaQueryList => window.matchMedia('(prefers-color-scheme: dark)');
@@ -25,4 +25,24 @@ export const useTextSize = (textPercent: number): void => {
   useEffect(() => {
     document.documentElement.style.fontSize = `${textPercent}%`;
   }, [textPercent]);
+};
+
+/** From this width on, in sizes of the text, a panel has room beside the sheet (chosen). */
+const ROOMY_REM = 52;
+
+/**
+ * Whether the window is too narrow for a panel beside the sheet. A media query's rem is the
+ * browser's own size of text, so the size chosen here is put into the width.
+ */
+export const useIsNarrow = (textPercent: number): boolean => {
+  const query = `(max-width: ${(ROOMY_REM * textPercent) / 100}rem)`;
+  const watchWidth = useCallback(
+    (onChange: () => void): (() => void) => {
+      const list = window.matchMedia(query);
+      list.addEventListener('change', onChange);
+      return () => list.removeEventListener('change', onChange);
+    },
+    [query],
+  );
+  return useSyncExternalStore(watchWidth, () => window.matchMedia(query).matches);
 };

@@ -139,7 +139,7 @@ overBothHosts(
           ['slider', 'Crosshair on the curve'],
           ['img', /^The cone pack: cone .* predicted .*; cone .* predicted .*; cone .* predicted/],
           ['img', /^Dose of cone 6 against time/],
-          ['table', /legs/i],
+          ['table', 'Planned and driven, leg by leg'],
           ['table', 'Where the heat-work came from'],
           ['table', 'On the way up'],
           ['table', 'On the way down'],
