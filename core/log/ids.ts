@@ -17,6 +17,8 @@ export const DECISIONS = {
   'time-pattern': 'how the times are written',
   'time-unit': 'the unit of times that are bare numbers',
   'day-order': 'whether the day or the month is written first',
+  'first-date': 'the day on which a log without dates begins',
+  'time-zone': 'the zone of stamps without an offset',
   firing: 'which of several firings in the log is analysed, by its number in order of time',
   interval: 'the seconds between rows that carry no time of their own',
   'temperature-column': 'the column of the main thermocouple',

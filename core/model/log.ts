@@ -28,6 +28,6 @@ export interface Log {
   readonly noReadingSeconds: Float64Array;
   /** 1-based line of each of these rows. */
   readonly noReadingLine: Uint32Array;
-  /** ISO 8601 of the first kept row, with an offset only where the log gave one; null if elapsed. */
+  /** ISO 8601 of the first kept row, with an offset only where the log gave one; null where it is not said. */
   readonly startInstant: string | null;
 }

@@ -20,6 +20,8 @@ const DECISIONS: Readonly<Record<string, (choice: string) => string>> = {
   'time-unit': (choice) => `times are counted in ${TIME_UNITS[choice] ?? choice}`,
   'day-order': (choice) => `dates are written ${choice.replace(/-/g, ' ')}`,
   interval: (choice) => `rows are ${/^[\d.]+$/.test(choice) ? `${choice} s` : choice} apart`,
+  'first-date': (choice) => `the log begins on ${choice}`,
+  'time-zone': (choice) => `times are those of the zone ${choice}`,
   firing: (choice) => `the firing analysed is number ${choice} in the log`,
   'temperature-column': (choice) => `the kiln’s temperature stands in “${choice}”`,
   unit: (choice) => `temperatures are in ${unitName(choice)}`,

@@ -9,19 +9,17 @@ import { givenNumericTime } from '../time/given-number-time.ts';
 import { decideNumericTime, SERIAL_OF_EPOCH, type NumericTime } from '../time/numeric-time.ts';
 import { scanStamp } from '../time/stamp.ts';
 import { extentOf } from './gather.ts';
-import { unwrapClock } from './unwrap-clock.ts';
+import { firstDay } from './first-day.ts';
+import type { ResolvedTime } from './resolved-time.ts';
+import { wallClock } from './wall-clock.ts';
 
-/** The times of all rows in seconds on one clock, and what instant that clock's zero is. */
-export interface ResolvedTime {
-  readonly seconds: Float64Array;
-  readonly kind: 'instant' | 'elapsed';
-  readonly pattern: string;
-  /** The instant of a row as ISO 8601, or null where the log does not say it. */
-  readonly instantOf: (row: number) => string | null;
-}
+export type { ResolvedTime };
+import { unwrapClock } from './unwrap-clock.ts';
 
 /** Days of the leap year given to dates without a year. */
 const DAYS_OF_YEARLESS = 366;
+/** No clock of a log runs on for longer (chosen). */
+const MOST_DAYS = 400;
 /** Two-number clocks beyond so many hours count minutes and seconds (chosen). */
 const MOST_HOURS = 100;
 
@@ -31,6 +29,47 @@ const elapsedOnly = (seconds: Float64Array, pattern: string): ResolvedTime => ({
   pattern,
   instantOf: () => null,
 });
+
+/** A record's first row may be this much before the noted start: clocks differ (chosen). */
+const START_SLACK_SECONDS = 3600;
+
+/** Times elapsed since a start that stands above the table, or since nobody knows when. */
+const sinceStart = (
+  seconds: Float64Array,
+  pattern: string,
+  plan: ColumnPlan,
+  sample: TableSample,
+  decisions: ReadingDecisions,
+  account: Account,
+): ResolvedTime => {
+  const asked = { isContinental: plan.decimalMark === ',', needsClock: true };
+  const start = firstDay(sample, decisions, asked, account);
+  if (start === null) return elapsedOnly(seconds, pattern);
+  const wall = seconds.map((value) => value + start.startClockSeconds!);
+  return { ...wallClock(wall, start.days, pattern, decisions, account), kind: 'elapsed' };
+};
+
+/** Times of day on the day that the person or the file gives, if either does. */
+const datedClock = (
+  seconds: Float64Array,
+  pattern: string,
+  plan: ColumnPlan,
+  sample: TableSample,
+  decisions: ReadingDecisions,
+  account: Account,
+): ResolvedTime => {
+  const { first, min, max } = extentOf(seconds);
+  // A clock that begins with 0 counts from the start, unless the person says which day it is.
+  const countsOn = decisions.firstDate === undefined && min === 0;
+  if (countsOn || max - min > SECONDS_PER_DAY * MOST_DAYS) {
+    return sinceStart(seconds, pattern, plan, sample, decisions, account);
+  }
+  const asked = { isContinental: plan.decimalMark === ',', needsClock: false };
+  const day = firstDay(sample, decisions, asked, account);
+  if (day === null) return elapsedOnly(seconds, pattern);
+  const isNextDay = first < (day.startClockSeconds ?? 0) - START_SLACK_SECONDS;
+  return wallClock(seconds, day.days + (isNextDay ? 1 : 0), pattern, decisions, account);
+};
 
 const hasFractions = (values: Float64Array): boolean => {
   for (let i = 0; i < values.length; i += 1)
@@ -75,18 +114,24 @@ const resolveNumbers = (
   const seconds = scale === 1 && zero === 0 ? bare : bare.map((value) => (value - zero) * scale);
   const pattern = numeric.from === 'elapsed' ? 'elapsed' : numeric.from;
   account.decide('time-pattern', `${pattern} ${numeric.unit}`, numeric.why, numeric.certainty);
-  if (numeric.from === 'elapsed') return elapsedOnly(seconds, `elapsed ${numeric.unit}`);
+  if (numeric.from === 'elapsed') {
+    return sinceStart(seconds, `elapsed ${numeric.unit}`, plan, sample, decisions, account);
+  }
   const isEpoch = numeric.from === 'epoch';
   const zeroSeconds = isEpoch ? zero * scale : (zero - SERIAL_OF_EPOCH) * SECONDS_PER_DAY;
   const zeroDays = Math.floor(zeroSeconds / SECONDS_PER_DAY);
   const ofDay = zeroSeconds - zeroDays * SECONDS_PER_DAY;
   // Days of a spreadsheet carry about ten digits behind the day: no more than milliseconds.
   const rounded = (value: number): number => Math.round(value * 1e3) / 1e3;
+  if (!isEpoch) {
+    const wall = seconds.map((value) => rounded(ofDay + value));
+    return wallClock(wall, zeroDays, 'spreadsheet days', decisions, account);
+  }
   return {
     seconds,
     kind: 'instant',
-    pattern: isEpoch ? `epoch ${numeric.unit}` : 'spreadsheet days',
-    instantOf: (row) => isoInstant(zeroDays, rounded(ofDay + seconds[row]!), isEpoch ? 0 : null),
+    pattern: `epoch ${numeric.unit}`,
+    instantOf: (row) => isoInstant(zeroDays, rounded(ofDay + seconds[row]!), 0),
   };
 };
 
@@ -94,6 +139,7 @@ const resolveClock = (
   plan: ColumnPlan,
   sample: TableSample,
   columns: RawColumns,
+  decisions: ReadingDecisions,
   account: Account,
 ): ResolvedTime => {
   const column = 'column' in plan.time ? plan.time.column : 0;
@@ -116,11 +162,11 @@ const resolveClock = (
     );
   }
   const { seconds, assumption } = unwrapClock(clock, hasHalf);
-  if (assumption !== null) {
-    account.assume(assumption);
-    account.warn('no-date');
-  }
-  return elapsedOnly(seconds, hasHalf ? `${pattern} am/pm` : pattern);
+  if (assumption !== null) account.assume(assumption);
+  const printed = hasHalf ? `${pattern} am/pm` : pattern;
+  const resolved = datedClock(seconds, printed, plan, sample, decisions, account);
+  if (assumption !== null && resolved.instantOf(0) === null) account.warn('no-date');
+  return resolved;
 };
 
 /** Dates without a year: a fall of most of a year is New Year. */
@@ -136,11 +182,19 @@ const acrossNewYear = (seconds: Float64Array): Float64Array => {
   });
 };
 
-const resolveDates = (plan: ColumnPlan, columns: RawColumns, account: Account): ResolvedTime => {
+const resolveDates = (
+  plan: ColumnPlan,
+  columns: RawColumns,
+  decisions: ReadingDecisions,
+  account: Account,
+): ResolvedTime => {
   const pattern = account.decisions().find(({ what }) => what === 'time-pattern')?.choice ?? '';
   const seconds = columns.time.subarray(0, columns.length);
   if (account.assumptions().includes('no-year'))
     return elapsedOnly(acrossNewYear(seconds), pattern);
+  if (columns.offsets.every(({ minutes }) => minutes === null)) {
+    return wallClock(seconds, plan.originDays, pattern, decisions, account);
+  }
   return {
     seconds,
     kind: 'instant',
@@ -162,12 +216,11 @@ export const resolveTime = (
   account: Account,
 ): ResolvedTime => {
   const { form } = plan.time;
-  if (form === 'number') {
-    return resolveNumbers(plan, sample, columns, riseC, decisions, account);
-  }
-  if (form === 'clock') return resolveClock(plan, sample, columns, account);
+  if (form === 'number') return resolveNumbers(plan, sample, columns, riseC, decisions, account);
+  if (form === 'clock') return resolveClock(plan, sample, columns, decisions, account);
   if (form === 'interval') {
-    return elapsedOnly(columns.time.subarray(0, columns.length), 'interval');
+    const seconds = columns.time.subarray(0, columns.length);
+    return sinceStart(seconds, 'interval', plan, sample, decisions, account);
   }
-  return resolveDates(plan, columns, account);
+  return resolveDates(plan, columns, decisions, account);
 };
