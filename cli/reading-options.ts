@@ -1,5 +1,5 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
-import type { ReadingDecisions } from '../core/model/options.ts';
+import { zReadingDecisions, type ReadingDecisions } from '../core/model/options.ts';
 
 /** What the options on reading give, by commander's names for them. */
 export interface GivenReading {
@@ -10,6 +10,8 @@ export interface GivenReading {
   readonly decimalMark?: '.' | ',';
   readonly dayOrder?: NonNullable<ReadingDecisions['dayOrder']>;
   readonly intervalSeconds?: number;
+  readonly timeZone?: string;
+  readonly firstDate?: string;
   readonly firing?: number;
 }
 
@@ -33,6 +35,11 @@ const positiveSeconds = (given: string): number => {
   const value = Number(given);
   if (Number.isFinite(value) && value > 0) return value;
   throw new InvalidArgumentError('It is a number of seconds above 0.');
+};
+
+const isoDate = (given: string): string => {
+  if (zReadingDecisions.shape.firstDate.safeParse(given).success) return given;
+  throw new InvalidArgumentError('It is a date such as 2024-03-14.');
 };
 
 const positiveWhole = (given: string): number => {
@@ -74,6 +81,13 @@ export const withReadingOptions = (command: Command): Command =>
         'seconds between readings, where the log has no times',
       ).argParser(positiveSeconds),
     )
+    .option('--time-zone <name>', 'the zone of times without an offset, such as Europe/Berlin')
+    .addOption(
+      new Option(
+        '--first-date <date>',
+        'the day of the first row, YYYY-MM-DD, where the log has a clock and no date',
+      ).argParser(isoDate),
+    )
     .addOption(
       new Option(
         '--firing <n>',
@@ -90,6 +104,8 @@ export const readingGiven = (given: GivenReading): ReadingDecisions => ({
   ...(given.decimalMark && { decimalMark: given.decimalMark }),
   ...(given.dayOrder && { dayOrder: given.dayOrder }),
   ...(given.intervalSeconds !== undefined && { intervalSeconds: given.intervalSeconds }),
+  ...(given.timeZone !== undefined && { timeZone: given.timeZone }),
+  ...(given.firstDate !== undefined && { firstDate: given.firstDate }),
   ...(given.firing !== undefined && { firing: given.firing }),
 });
 

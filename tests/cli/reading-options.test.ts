@@ -40,7 +40,7 @@ describe('the options on reading', () => {
       ...['inspect', 'a.csv', '--time-column', 'day', '--time-column', 'clock'],
       ...['--temperature-column', 'top', '--reading-unit', 'F', '--delimiter', 'tab'],
       ...['--decimal-mark', ',', '--day-order', 'month-first', '--interval-seconds', '2.5'],
-      ...['--firing', '2'],
+      ...['--firing', '2', '--time-zone', 'Europe/Berlin', '--first-date', '2024-02-29'],
     ]);
     const { reading } = (parsed as { asked: { reading: unknown } }).asked;
     expect(zReadingDecisions.parse(reading)).toEqual({
@@ -52,6 +52,8 @@ describe('the options on reading', () => {
       dayOrder: 'month-first',
       intervalSeconds: 2.5,
       firing: 2,
+      timeZone: 'Europe/Berlin',
+      firstDate: '2024-02-29',
     });
   });
 
@@ -140,6 +142,7 @@ describe('the options on reading', () => {
     const options = [
       ...['--time-column', '--temperature-column', '--reading-unit', '--delimiter'],
       ...['--decimal-mark', '--day-order', '--interval-seconds', '--firing'],
+      ...['--time-zone', '--first-date'],
     ];
     for (const command of ['inspect', 'analyze']) {
       const { out } = await run(command, '--help');

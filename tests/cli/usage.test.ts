@@ -15,6 +15,8 @@ describe('wrong usage', () => {
     [['inspect', 'a.csv', '--delimiter', 'and'], /one of comma, semicolon, tab/],
     [['inspect', 'a.csv', '--delimiter', '7'], /one of comma, semicolon, tab/],
     [['inspect', 'a.csv', '--interval-seconds', '0'], /a number of seconds above 0/],
+    [['inspect', 'a.csv', '--first-date', '14.03.2024'], /a date such as 2024-03-14/],
+    [['inspect', 'a.csv', '--firing', '0'], /a whole number above 0/],
     [['inspect', 'a.csv', '--interval-seconds', 'ten'], /a number of seconds above 0/],
     [['inspect', 'a.csv', '--day-order', 'us'], /Allowed choices are day-first, month-first/],
     [['analyze', 'a.csv', 'b.csv', '--format', 'html'], /say with --out DIR/],
