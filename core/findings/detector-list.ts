@@ -27,6 +27,7 @@ import { sensorLag } from './detectors/sensor-lag.ts';
 import { sensorOpen } from './detectors/sensor-open.ts';
 import { sensorReversed } from './detectors/sensor-reversed.ts';
 import { sensorSpikes } from './detectors/sensor-spikes.ts';
+import { sensorWrongType } from './detectors/sensor-wrong-type.ts';
 import { severalFirings } from './detectors/several-firings.ts';
 import { underfired } from './detectors/underfired.ts';
 import { wrongEndCone } from './detectors/wrong-end-cone.ts';
@@ -52,6 +53,7 @@ export const DETECTORS: readonly Detector[] = [
   sensorSpikes,
   sensorFlat,
   sensorReversed,
+  sensorWrongType,
   sensorLag,
   sensorDrift,
   // log

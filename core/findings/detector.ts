@@ -12,10 +12,20 @@ type Unit = 'C' | 'DeltaC' | 'CPerHour' | 'PerHour' | 'Seconds' | 'Minutes' | 'C
 
 /**
  * A measured value's name ends in its unit; a plain count is named for what it counts, and
- * `segment` is the index into the schedule's segments.
+ * `segment` is the index into the schedule's segments; `readAs` and `probably` are those of two couple
+ * types in COUPLE_TYPES.
  */
 export type FigureName =
-  `${string}${Unit}` | 'segment' | 'gaps' | 'jumps' | 'firing' | 'firings' | 'spikes' | 'times';
+  | `${string}${Unit}`
+  | 'segment'
+  | 'gaps'
+  | 'jumps'
+  | 'firing'
+  | 'firings'
+  | 'spikes'
+  | 'times'
+  | 'readAs'
+  | 'probably';
 export type Figures = Readonly<Partial<Record<FigureName, number>>>;
 
 /**

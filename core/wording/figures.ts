@@ -65,6 +65,9 @@ const LABELS: Readonly<Record<string, string>> = {
   toC: 'to',
   openMinutes: 'without a reading',
   firingMinutes: 'of that while firing',
+  rereadPeakC: 'hottest, read again',
+  asReadDeltaC: 'off the plan as read',
+  rereadDeltaC: 'off it, read again',
   flatC: 'stood at',
   flatMinutes: 'stood still for',
   lowestC: 'lowest reading',
@@ -82,7 +85,7 @@ const LABELS: Readonly<Record<string, string>> = {
 };
 
 /** Numbers that only find the place and are said in words elsewhere. */
-const SILENT = new Set(['segment', 'segments']);
+const SILENT = new Set(['segment', 'segments', 'readAs', 'probably']);
 
 /** One measured number, named and said, beside the limit it was held against. */
 export interface FigureWords {

@@ -1,3 +1,4 @@
+import { COUPLE_TYPES } from '../../model/options.ts';
 import { celsius } from '../../units.ts';
 import { COUPLE_CAUTION } from '../cautions.ts';
 import { line } from '../line.ts';
@@ -13,6 +14,14 @@ import {
 
 const CHECK_TERMINALS =
   'Tighten and clean the couple’s terminals and look along its lead for damage.';
+
+/** Which wire was read as which; types are told apart by letters in every unit and language. */
+const wiresOf = ({ finding: { figures } }: Topic): string => {
+  const [read, wire] = ['readAs', 'probably'].map((name) => COUPLE_TYPES[figures[name] ?? -1]);
+  return read === undefined || wire === undefined
+    ? 'The curve makes sense only as another type of couple'
+    : `The curve makes sense only as type ${wire} wire that was read as type ${read}`;
+};
 
 /** The error that the cones of each place imply, and whether one error could be behind them all. */
 const placesSentence = ({ document, say }: Topic): string => {
@@ -118,7 +127,7 @@ export const SENSOR_WORDINGS = {
   'sensor-wrong-type': {
     name: 'the wrong thermocouple type set',
     title: (topic) =>
-      line`The curve makes sense only as another type of couple: its peak would then be ${temperatureOf(topic, 'rereadPeakC', 'plausible')}.`,
+      line`${wiresOf(topic)}: the peak would then be ${temperatureOf(topic, 'rereadPeakC', 'plausible')}.`,
     why: ({ say }) =>
       'Every type of couple has its own voltage for a temperature, and the instrument must be set to ' +
       `the one that is in the kiln. Type S wire read as type K shows some ${say.temperature(celsius(321))} when it is ` +
