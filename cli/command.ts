@@ -16,6 +16,8 @@ export interface Asked {
   readonly unit: TemperatureUnit;
   /** How the logs are to be read, where the person says so. */
   readonly reading: ReadingDecisions;
+  /** A file with more of that, which the options override. */
+  readonly readingFile: string | null;
 }
 
 /** The question, or what to print instead: help, the version, or what was wrong with the usage. */
@@ -47,6 +49,7 @@ const program = (take: (asked: Asked) => void, write: (text: string) => void): C
       out: given.out ?? null,
       unit: given.unit ?? 'C',
       reading: readingGiven(given),
+      readingFile: given.reading ?? null,
     });
   };
   const root = new Command('afterfire')

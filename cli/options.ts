@@ -1,6 +1,7 @@
 import { parseCone } from '../core/model/cone.ts';
 import type { Options } from '../core/model/options.ts';
 import { Refusal } from '../core/model/refusal.ts';
+import { readDecisions } from '../core/log/rules.ts';
 import { readSchedule } from '../core/schedule/read-schedule.ts';
 import { basename } from 'node:path';
 import { readScheduleFile } from '../electron/host/files.ts';
@@ -17,10 +18,18 @@ const NO_SUCH_CONE =
 
 /**
  * Reads the schedule and the cone that every log of the command is held against, and takes what was
- * said on how the logs are to be read.
+ * said on how the logs are to be read: in the file of decisions, and by options, which override it.
  */
-export const toldOptions = async ({ schedule, cone, reading }: Asked): Promise<Told> => {
-  const options: Options = Object.keys(reading).length === 0 ? {} : { reading };
+export const toldOptions = async (asked: Asked): Promise<Told> => {
+  const { schedule, cone, readingFile } = asked;
+  const options: Options = {};
+  try {
+    const kept = readingFile === null ? {} : readDecisions(await readScheduleFile(readingFile));
+    const reading = { ...kept, ...asked.reading };
+    if (Object.keys(reading).length > 0) options.reading = reading;
+  } catch (cause) {
+    return { of: readingFile ?? '--reading', error: jobError(cause) };
+  }
   if (cone !== null) {
     const known = parseCone(cone);
     const of = `--cone ${cone}`;

@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 import { analyze } from '../core/analyze.ts';
 import { readLog } from '../core/log/read-log.ts';
+import { shapeOfFile } from '../core/log/rules.ts';
 import type { AnalysisDocument } from '../core/model/document.ts';
 import { Refusal } from '../core/model/refusal.ts';
 import { htmlReport } from '../core/report/html-report.ts';
@@ -36,7 +37,10 @@ const inspected = ({ path, options, format, unit }: Job, bytes: Uint8Array): str
   );
   const source = { ...log.source, sha256: sha256(bytes) };
   const trace = makeTrace(log).summary;
-  if (format === 'json') return `${JSON.stringify({ source, trace })}\n`;
+  if (format === 'json') {
+    const shape = shapeOfFile(bytes, { guessEncoding });
+    return `${JSON.stringify({ source, trace, shape })}\n`;
+  }
   return readingReport(source.fileName, readingWords({ source, trace }, speechIn(unit)));
 };
 

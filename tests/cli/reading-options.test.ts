@@ -40,7 +40,11 @@ describe('the options on reading', () => {
       ...['inspect', 'a.csv', '--time-column', 'day', '--time-column', 'clock'],
       ...['--temperature-column', 'top', '--reading-unit', 'F', '--delimiter', 'tab'],
       ...['--decimal-mark', ',', '--day-order', 'month-first', '--interval-seconds', '2.5'],
-      ...['--firing', '2', '--time-zone', 'Europe/Berlin', '--first-date', '2024-02-29'],
+      ...['--firing', '2', '--encoding', 'latin1', '--header-line', '3', '--time-unit', 'min'],
+      ...['--time-from', 'elapsed', '--time-zone', 'Europe/Berlin', '--first-date', '2026-01-31'],
+      ...['--setpoint-column', 'sp', '--output-column', 'none', '--zone-column', 'a'],
+      ...['--zone-column', 'b', '--couple-type', 'S', '--cold-junction-column', 'cj'],
+      ...['--cold-junction-c', '24.5', '--missing-mark', 'kaputt', '--missing-mark', '1372'],
     ]);
     const { reading } = (parsed as { asked: { reading: unknown } }).asked;
     expect(zReadingDecisions.parse(reading)).toEqual({
@@ -52,8 +56,55 @@ describe('the options on reading', () => {
       dayOrder: 'month-first',
       intervalSeconds: 2.5,
       firing: 2,
-      timeZone: 'Europe/Berlin',
-      firstDate: '2024-02-29',
+      ...{ encoding: 'latin1', headerLine: 3, timeUnit: 'min', timeFrom: 'elapsed' },
+      ...{ timeZone: 'Europe/Berlin', firstDate: '2026-01-31', setpointColumn: 'sp' },
+      ...{ outputColumn: null, zoneColumns: ['a', 'b'], coupleType: 'S' },
+      ...{ coldJunctionColumn: 'cj', coldJunctionC: 24.5, noReadingMarks: ['kaputt', '1372'] },
+    });
+    expect(Object.keys(reading as object).sort()).toEqual(
+      Object.keys(zReadingDecisions.shape).sort(),
+    );
+  });
+
+  it('say none where a column is not there', () => {
+    const parsed = parseCommand([
+      ...['inspect', 'a.csv', '--zone-column', 'none', '--header-line', 'none'],
+      ...['--setpoint-column', 'none'],
+    ]);
+    const { reading } = (parsed as { asked: { reading: unknown } }).asked;
+    expect(reading).toEqual({ zoneColumns: [], headerLine: null, setpointColumn: null });
+  });
+
+  it.each([
+    ['--first-date', '31.01.2026', 'a date such as'],
+    ['--cold-junction-c', 'warm', 'a temperature in °C'],
+    ['--header-line', '0', 'a whole number above 0'],
+    ['--couple-type', 'X', 'Allowed choices are'],
+  ])('refuse %s %s', (option, value, why) => {
+    expect(parseCommand(['inspect', 'a.csv', option, value])).toMatchObject({
+      status: 2,
+      print: expect.stringContaining(why) as string,
+    });
+  });
+
+  it('stand in a file too, and override it', async () => {
+    const log = `time,a,b\n${rows(9, (i) => `2026-01-02 10:0${i}:00,${100 + i * 9},${90 + i * 9}`)}\n`;
+    await inFolder(async (folder) => {
+      const path = written(folder, 'log.csv', log);
+      const rule = { name: 'mine', shape: 'any', decisions: { temperatureColumn: 'b', unit: 'F' } };
+      const file = written(folder, 'mine.json', JSON.stringify(rule));
+      const json = ['inspect', path, '--format', 'json', '--reading', file];
+      const { out } = await run(...json, '--reading-unit', 'K');
+      const { source, shape } = JSON.parse(out) as Inspected & { shape: string };
+      expect(choice(source, 'temperature-column')).toEqual(['b', 'given']);
+      expect(choice(source, 'unit')).toEqual(['K', 'given']);
+      expect(shape).toBe('delimited , 3: time | a | b');
+      const wrong = written(folder, 'wrong.json', '{ "units": "F" }');
+      const refused = await run('inspect', path, '--reading', wrong);
+      expect(refused.status).toBe(1);
+      expect(refused.error).toContain('there is no decision “units”; there are encoding');
+      const missing = await run('inspect', path, '--reading', `${folder}/none.json`);
+      expect(missing.error).toContain('there is no such file');
     });
   });
 
@@ -112,7 +163,9 @@ describe('the options on reading', () => {
       const log = written(folder, 'log.csv', `kiln °C,room °C\n${celsius}\n`);
       const refused = await run('analyze', log);
       expect(refused.status).toBe(1);
-      expect(refused.error).toContain('(--time-column NAME or --interval-seconds N)');
+      expect(refused.error).toContain(
+        '(--time-column NAME, or --interval-seconds N if the rows came N seconds apart)',
+      );
       const { status, out } = await run(
         'inspect',
         log,
@@ -142,7 +195,9 @@ describe('the options on reading', () => {
     const options = [
       ...['--time-column', '--temperature-column', '--reading-unit', '--delimiter'],
       ...['--decimal-mark', '--day-order', '--interval-seconds', '--firing'],
-      ...['--time-zone', '--first-date'],
+      ...['--reading', '--encoding', '--header-line', '--time-unit', '--time-from'],
+      ...['--time-zone', '--first-date', '--setpoint-column', '--output-column', '--zone-column'],
+      ...['--couple-type', '--cold-junction-column', '--cold-junction-c', '--missing-mark'],
     ];
     for (const command of ['inspect', 'analyze']) {
       const { out } = await run(command, '--help');
