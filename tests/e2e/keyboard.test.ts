@@ -59,6 +59,13 @@ const TRIED: Readonly<Record<string, (window: HostedWindow) => Promise<void>>> =
     await page.keyboard.press('t');
     expect(await page.locator('#telling').count()).toBe(0);
   },
+  D: async ({ page }) => {
+    const desk = page.getByRole('heading', { name: 'Reading desk' });
+    await page.keyboard.press('d');
+    await desk.waitFor();
+    await page.keyboard.press('d');
+    await desk.waitFor({ state: 'detached' });
+  },
   N: async ({ page }) => {
     await page.keyboard.press('n');
     expect(await hasFocus(page, '#finding-A')).toBe(true);
