@@ -7,7 +7,7 @@ export type Format = 'text' | 'json' | 'html';
 
 /** What the person asked for. */
 export interface Asked {
-  readonly command: 'inspect' | 'analyze';
+  readonly command: 'inspect' | 'analyze' | 'trend';
   readonly logs: readonly string[];
   readonly schedule: string | null;
   readonly cone: string | null;
@@ -37,6 +37,9 @@ const SEVERAL_PAGES =
 
 const format = (...choices: Format[]): Option =>
   new Option('--format <format>', 'how the answer is written').choices(choices).default('text');
+
+const unit = (): Option =>
+  new Option('--unit <unit>', 'degrees of the words').choices(['C', 'F']).default('C');
 
 const program = (take: (asked: Asked) => void, write: (text: string) => void): Command => {
   const asked = (command: Asked['command']) => (logs: string[], given: Given) => {
@@ -73,10 +76,19 @@ const program = (take: (asked: Asked) => void, write: (text: string) => void): C
       .option('--cone <cone>', 'the cone that was meant, such as 6, 06 or 05.5')
       .addOption(format('text', 'json', 'html'))
       .option('--out <dir>', 'write a file for each log there')
-      .addOption(
-        new Option('--unit <unit>', 'degrees of the words').choices(['C', 'F']).default('C'),
-      ),
+      .addOption(unit()),
   ).action(asked('analyze'));
+  withReadingOptions(
+    root
+      .command('trend')
+      .description(
+        'takes the logs as one kiln’s history: its power, what is left of it, what changed',
+      )
+      .argument('<log...>', 'temperature logs of one kiln')
+      .option('--schedule <file>', 'the schedule that every firing was to follow')
+      .addOption(format('text', 'json'))
+      .addOption(unit()),
+  ).action(asked('trend'));
   return root;
 };
 
@@ -98,7 +110,7 @@ export const parseCommand = (args: readonly string[]): Parsed => {
 };
 
 const checked = (asked: Asked | null): Parsed => {
-  if (asked === null) return { print: 'say what to do: inspect or analyze\n', status: 2 };
+  if (asked === null) return { print: 'say what to do: inspect, analyze or trend\n', status: 2 };
   const { format: wanted, logs, out } = asked;
   if (wanted === 'html' && logs.length > 1 && out === null)
     return { print: SEVERAL_PAGES, status: 2 };

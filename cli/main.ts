@@ -3,24 +3,15 @@ import { clean } from '../core/report/clean.ts';
 import { writeWhole } from '../electron/host/files.ts';
 import { makeFolder, whyNotWritten } from '../electron/host/make-folder.ts';
 import { parseCommand, type Asked } from './command.ts';
+import { errorLine } from './error-line.ts';
 import type { ExitStatus, Io } from './io.ts';
 import type { Job, JobError, JobResult } from './job.ts';
 import { toldOptions } from './options.ts';
 import { outNames } from './out-files.ts';
 import { runJobs } from './pool.ts';
 import { progressOn } from './progress.ts';
-import { OPTIONS_FOR } from './reading-options.ts';
+import { tellTrend } from './trend.ts';
 import type { StartWorker } from './workers.ts';
-
-/** One plain line that names the input, the line to blame and the reason. */
-const errorLine = (of: string, { code, message, line }: JobError): string => {
-  // An option is not read but used.
-  const verb = of.startsWith('--') ? 'use' : 'read';
-  const where = line === undefined ? '' : `, line ${line}`;
-  const options = OPTIONS_FOR[code];
-  const hint = options === undefined ? '' : ` (${options})`;
-  return `${clean(`cannot ${verb} ${of}${where}: ${message}${hint}`)}\n`;
-};
 
 const errorJson = (path: string, error: JobError): string =>
   `${JSON.stringify({ fileName: basename(path), error })}\n`;
@@ -99,13 +90,14 @@ export const main = async (
   const { asked } = parsed;
   const told = await toldOptions(asked);
   if ('error' in told) return refuseAll(asked, told.of, told.error, io);
+  const { options } = told;
+  if (asked.command === 'trend') return tellTrend(asked, options, io, startWorker);
   const { command, format, unit, out } = asked;
   // Before any work: whoever waits for many logs is not told at the end.
   const why = out === null ? null : whyNoFolder(out);
   if (why !== null) {
     return refuseAll(asked, `--out ${out}`, { code: 'cannot-write', message: why }, io);
   }
-  const { options } = told;
   const jobs = asked.logs.map((path): Job => ({ command, path, options, format, unit }));
   const progress = progressOn(io, jobs.length);
   const deliver = delivery(asked, io);

@@ -89,9 +89,18 @@ export const zCoolingComparison = z.strictObject({
 });
 export type CoolingComparison = z.infer<typeof zCoolingComparison>;
 
+/** What several firings can show together, of all the findings there are. */
+export const HISTORY_FINDING_IDS = [
+  'elements-weak',
+  'element-lost',
+  'supply-varies',
+  'sensor-drift',
+  'cooling-differs',
+] as const;
+
 /** A finding over several firings: its evidence is firings, not moments of one. */
 export const zHistoryFinding = z.strictObject({
-  id: zFindingId,
+  id: z.enum(HISTORY_FINDING_IDS),
   severity: zSeverity,
   /** Indices of the firings that show it. */
   firings: z.array(zCount),

@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import { historyOf } from '../../../core/history/history.ts';
+import { HISTORY_FINDING_IDS, type History } from '../../../core/model/history.ts';
+import { historyWords } from '../../../core/wording/history.ts';
+import { speechIn } from '../../../core/wording/speech.ts';
+import { celsius, celsiusDelta, celsiusPerHour } from '../../../core/units.ts';
+import { entry, ofPowers } from '../../builders/histories.ts';
+import { stringsIn } from './builders.ts';
+
+const inC = speechIn('C');
+const wearing = historyOf(
+  ofPowers(
+    Array.from({ length: 20 }, (_, i) => 1 - 0.006 * i),
+    () => ({ lastRampPower: 0.8 }),
+  ),
+);
+
+/** A history that shows everything there is to show. */
+const everything = (): History => ({
+  ...wearing,
+  steps: [
+    { kind: 'restored', firing: 3, powerPercent: 12, coupleDeltaC: null },
+    { kind: 'lost', firing: 5, powerPercent: -17, coupleDeltaC: null },
+    { kind: 'couple', firing: 7, powerPercent: null, coupleDeltaC: celsiusDelta(65) },
+  ],
+  cooling: {
+    goodFiring: 0,
+    bands: [
+      {
+        name: 'dunting',
+        fromC: celsius(600),
+        toC: celsius(500),
+        lastCPerHour: celsiusPerHour(-140),
+        goodCPerHour: celsiusPerHour(-100),
+        fasterPercent: 40,
+      },
+    ],
+  },
+  findings: HISTORY_FINDING_IDS.map((id) => ({
+    id,
+    severity: 'watch',
+    firings: [4, 5],
+    figures: {
+      ...{ powerPercent: 88, lostPercent: 17, perFiringPercent: -0.6, amplitudePercent: 3.5 },
+      ...{ lowestAtHour: 15, stepDeltaC: 65, fromC: 600, toC: 500, differsPercent: 40 },
+      ...{ cooledCPerHour: 140, referenceCPerHour: 100 },
+    },
+    thresholds: {},
+    instead: ['heavy-load'],
+  })),
+});
+
+describe('a history in words', () => {
+  test('tells trend and forecast with their ranges', () => {
+    const { trend, forecast, title } = historyWords(wearing, inC);
+    expect(title).toBe('The history of one kiln over 20 firings');
+    expect(trend).toMatch(
+      /^Over 20 firings the power changed by −0\.6 % a firing \(80 % range −0\.6/,
+    );
+    expect(forecast).toMatch(
+      /^About 1\d firings are left until the last ramp can no longer be held \(80 % range \d+ to \d+\)/,
+    );
+  });
+
+  test('says what is missing where there is none', () => {
+    const { trend, forecast, rows, order } = historyWords(
+      historyOf([entry(0, { startInstant: null }), entry(1)]),
+      inC,
+    );
+    expect(trend).toContain('not yet to be told: no firing could be held against another');
+    expect(forecast).toContain('not yet to be told: more firings at full power are needed');
+    expect(rows[0]).toMatchObject({
+      power: '–',
+      began: '–',
+      note: 'power unknown: the power was not measured',
+    });
+    expect(order).toContain('has no date');
+  });
+
+  test('speaks °F where asked, and then no °C', () => {
+    const said = stringsIn(historyWords(everything(), speechIn('F'))).join(' ');
+    expect(said).toContain('+117 °F');
+    expect(said).not.toContain('°C');
+  });
+
+  test('has sentences and a caution for every finding of a history', () => {
+    const { findings } = historyWords(everything(), inC);
+    expect(findings.map(({ id }) => id)).toEqual([...HISTORY_FINDING_IDS]);
+    for (const { title, remedy, caution, couldBe } of findings) {
+      expect(title).toMatch(/\.$/);
+      expect(title).not.toMatch(/NaN|undefined/);
+      expect(remedy).toMatch(/\.$/);
+      expect(caution).not.toBeNull();
+      expect(couldBe).toHaveLength(1);
+    }
+  });
+
+  test('names steps for what they are', () => {
+    const [restored, lost, couple] = historyWords(everything(), inC).steps;
+    expect(restored).toContain('From firing 4 on the kiln had 12 % more power');
+    expect(lost).toContain('From firing 6 on the kiln had 17 % less power at once');
+    expect(couple).toContain('From firing 8 on the couple reads otherwise by +65 °C');
+  });
+});
