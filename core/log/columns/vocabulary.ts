@@ -20,7 +20,20 @@ export const COLD_JUNCTION: Vocabulary = {
 /** Numbers made from a temperature, or bounds on it: never the reading itself. */
 export const DERIVED: Vocabulary = {
   stems: [
-    ...['average', 'minimum', 'maximum', 'mittelwert', 'durchschnitt', 'moyenne', 'promedio'],
+    ...[
+      'average',
+      'minim',
+      'maxim',
+      'massim',
+      'hochst',
+      'tiefst',
+      'hoogst',
+      'laagst',
+      'mittelwert',
+      'durchschnitt',
+      'moyenne',
+      'promedio',
+    ],
     ...['gemiddeld', 'dewpoint', 'dew point', 'taupunkt', 'rosee', 'rocio', 'rugiada', 'dauwpunt'],
     ...['alarm', 'limit', 'grenzwert', 'seuil', 'soglia', 'umbral', 'difference', 'differenz'],
     ...['diferencia', 'differenza', 'verschil', 'abweichung', 'deviation', 'desviacion', 'ecart'],
@@ -29,6 +42,7 @@ export const DERIVED: Vocabulary = {
     ...['hysteres', 'humidex', 'heat index', 'wet bulb', 'windchill', 'wind chill'],
   ],
   words: [
+    ...['mini', 'maxi', 'moy', 'prom', 'gem'],
     ...['avg', 'ave', 'mean', 'min', 'max', 'tmin', 'tmax', 'tavg', 'tave', 'std', 'stdev', 'sd'],
     ...['media', 'mittel', 'delta', 'diff', 'dt', 'slope', 'rate', 'ramp', 'error', 'err', 'dev'],
     ...['hilim', 'lolim', 'range', 'count', 'counts', 'variance', 'median'],
@@ -48,7 +62,20 @@ export const SETPOINT: Vocabulary = {
       'temperature visee',
     ],
     ...['consigna', 'objetivo', 'punto de ajuste', 'impostat', 'obiettivo', 'ingesteld'],
-    ...['instelwaarde', 'streefwaarde', 'streeftemp', 'gewenst', 'setpunt', 'desired', 'temp set'],
+    ...[
+      'zielwert',
+      'zieltemp',
+      'souhaite',
+      'desead',
+      'desiderat',
+      'instelwaarde',
+      'streefwaarde',
+      'streeftemp',
+      'gewenst',
+      'setpunt',
+      'desired',
+      'temp set',
+    ],
   ],
   words: [
     ...['sp', 'sv', 'set', 'soll', 'program', 'prog', 'programa', 'programma', 'cible', 'doel'],
@@ -68,7 +95,17 @@ export const OUTPUT: Vocabulary = {
 /** Temperatures of something other than the kiln's inside. */
 export const ELSEWHERE: Vocabulary = {
   stems: [
-    ...['ambient', 'umgebung', 'raumtemp', 'omgeving', 'outdoor', 'outside', 'aussen', 'exterieur'],
+    ...[
+      'ambient',
+      'ambiant',
+      'umgebung',
+      'raumtemp',
+      'omgeving',
+      'outdoor',
+      'outside',
+      'aussen',
+      'exterieur',
+    ],
     ...[
       'esterno',
       'esterna',

@@ -108,3 +108,27 @@ test('names that speak of time', () => {
   }
   for (const name of ['Kiln', 'Setpoint', 'Output %']) expect(speaksOfTime(name)).toBe(false);
 });
+
+// Words of the trade in English, German, French, Spanish, Italian and Dutch: common practice.
+test.each([
+  [
+    'setpoint',
+    ['Setpoint', 'Sollwert', 'Consigne', 'Consigna', 'Valore impostato', 'Instelwaarde'],
+  ],
+  [
+    'setpoint',
+    ['Desired °C', 'Zieltemperatur', 'T° souhaitée', 'Deseada', 'Desiderata', 'Gewenst'],
+  ],
+  ['setpoint', ['Programme', 'Programm', 'Programa', 'Programma']],
+  ['derived', ['Dew point', 'Taupunkt', 'Point de rosée', 'Punto de rocío', 'Punto di rugiada']],
+  ['derived', ['Average', 'Mittelwert', 'Moyenne', 'Promedio', 'Temperatura media', 'Gemiddelde']],
+  ['derived', ['Min °C', 'Minimalwert', 'Mini', 'Mínima', 'Temp. minima', 'Laagste']],
+  ['derived', ['Max °C', 'Höchstwert', 'Maxi', 'Máxima', 'Temp. massima', 'Hoogste', 'Dauwpunt']],
+  ['elsewhere', ['Ambient', 'Umgebung °C', 'Température ambiante', 'Ambiental', 'Omgeving']],
+  ['cold-junction', ['Cold junction', 'Vergleichsstelle', 'Soudure froide', 'Unión fría']],
+  ['cold-junction', ['Giunto freddo', 'Koude las']],
+])('%s: %j', (meaning, names) => {
+  expect(names.map((name) => [name, meaningOf(name)])).toEqual(
+    names.map((name) => [name, meaning]),
+  );
+});
