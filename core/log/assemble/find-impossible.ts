@@ -28,6 +28,8 @@ const boundsOf = (unit: ChannelUnit | null): Bounds => {
 const JUMP_PER_STEP = 5;
 /** … or so many times further where it stands at the log's beginning or end (chosen). */
 const JUMP_PER_STEP_AT_END = 20;
+/** … unless it stays there for so many rows, as a sensor that has come off does (chosen). */
+const STAYS_ROWS = 3;
 /** Readings meet across a gap if they differ by less than this share of the jump (chosen). */
 const MEETS_WITHIN = 0.5;
 /** A number that is on no list counts only if it is repeated exactly at least so often (chosen). */
@@ -56,8 +58,8 @@ interface Runs {
 /** Whether one run of a value stands apart; `before` and `after` are NaN at the log's ends. */
 const standsApart = (
   value: number,
-  before: number,
-  after: number,
+  [before, after]: readonly [number, number],
+  rows: number,
   step: number,
   bounds: Bounds,
 ): boolean => {
@@ -68,7 +70,8 @@ const standsApart = (
   const jump = Math.min(...jumps);
   if (jump < bounds.leastJump) return false;
   if (value < bounds.coldest) return true;
-  if (jumps.length === 1) return jump >= JUMP_PER_STEP_AT_END * step;
+  const perStep = rows >= STAYS_ROWS ? JUMP_PER_STEP : JUMP_PER_STEP_AT_END;
+  if (jumps.length === 1) return jump >= perStep * step;
   return jump >= JUMP_PER_STEP * step && Math.abs(before - after) < MEETS_WITHIN * jump;
 };
 
@@ -82,7 +85,8 @@ const runsOf = (values: Float64Array, value: number, step: number, bounds: Bound
     while (values[i + 1] === value) i += 1;
     count += i + 1 - from;
     const before = values[from - 1] ?? Number.NaN;
-    standApart &&= standsApart(value, before, values[i + 1] ?? Number.NaN, step, bounds);
+    const after = values[i + 1] ?? Number.NaN;
+    standApart &&= standsApart(value, [before, after], i + 1 - from, step, bounds);
     if (!standApart) break;
   }
   return { count, standApart };

@@ -62,6 +62,8 @@ const WORDS: ReadonlySet<string> = new Set([
   ...['fehler', 'fuhlerbruch', 'fuehlerbruch', 'bruch', 'offen', 'defekt', 'ungultig', 'storung'],
   ...['keinwert', 'kurzschluss', 'erreur', 'rupture', 'coupe', 'ouvert', 'defaut', 'invalide'],
   ...['abierto', 'roto', 'rotura', 'fallo', 'invalido', 'sinlectura', 'aperto', 'rotto', 'guasto'],
+  ...['nosignal', 'keinsignal', 'keinemessung', 'horsservice', 'pasdemesure', 'pasdesignal'],
+  ...['sinsenal', 'sinmedida', 'nessunalettura', 'senzasegnale', 'geenmeting', 'geensignaal'],
   ...['errore', 'nonvalido', 'fout', 'kapot', 'breuk', 'onderbroken', 'ongeldig', 'geenwaarde'],
 ]);
 

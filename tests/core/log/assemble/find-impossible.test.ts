@@ -72,3 +72,14 @@ test('voltages have bounds of their own', () => {
     -32768, 0, 99.99,
   ]);
 });
+
+test('a couple that comes off and stays at the limit of its type is no peak', () => {
+  const open = [...climb.slice(0, 190), ...Array<number>(9).fill(1372)];
+  const fast = open.map((value, row) => (row < 190 ? 20 + row * 5.3 : value));
+  expect(found(Float64Array.from(fast))).toEqual([1372]);
+  const coarse = [20, 170, 320, 470, 640, 790, 930, 1080, 1230, 1300, 1300, 1300, 1300];
+  expect(found(Float64Array.from(coarse))).toEqual([]);
+  // Steps of 20 °C, and the limit 350 °C above the last reading.
+  const steep = Array.from({ length: 60 }, (_, i) => (i > 50 ? 1372 : 20 + 20 * i + (i % 3) * 0.7));
+  expect(found(Float64Array.from(steep))).toEqual([1372]);
+});

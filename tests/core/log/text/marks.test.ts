@@ -37,3 +37,8 @@ test.each([
 ])('%s does not', (cell) => {
   expect(isNoReadingMark(cell)).toBe(false);
 });
+
+test('no reading in six languages', () => {
+  const words = ['no signal', 'Keine Messung', 'hors service', 'Sin señal', 'Nessuna lettura'];
+  expect([...words, 'geen meting'].filter((word) => !isNoReadingMark(word))).toEqual([]);
+});
