@@ -10,8 +10,8 @@ const WEAK_POWER = 1 / 1.1;
 const VERY_WEAK_POWER = 0.85;
 /** The fall must be no chance (chosen). */
 const MOST_CHANCE = 0.1;
-/** Chosen: a little less than the sixth that one circuit of six takes with it. */
-const LOST_ACT_PERCENT = 15;
+/** Chosen: the sixth that one circuit of six takes with it, less what a step is known to. */
+const LOST_ACT_PERCENT = 12;
 /** Chosen, as in a single firing: a load of another weight alone changes cooling by up to a quarter. */
 const COOLING_PERCENT = { note: 25, watch: 40 } as const;
 

@@ -99,6 +99,10 @@ export const forecastOf = (
     limitPower: limitPower ?? USUAL_REPLACEMENT_POWER,
   } as const;
   const notYet = (reason: string): Forecast => ({ firings: null, reason, ...limit });
+  // Whatever the trend: a kiln that is below already has none left.
+  if (trend !== null && trend.nowPower <= limit.limitPower) {
+    return { firings: { estimate: 0, low: 0, high: 0 }, reason: null, ...limit };
+  }
   if (trend === null || points.length < FEWEST) return notYet('too-few-firings');
   if (trend.chance > MOST_CHANCE || trend.perFiringPercent >= 0) return notYet('no-clear-fall');
   const left = firingsLeft(points, trend, limit.limitPower);

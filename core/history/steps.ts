@@ -54,6 +54,23 @@ const stepAt = (x: readonly number[], rest: readonly number[], at: number) => {
   return { at, height, squares, weight };
 };
 
+/** Values on either side of a rise that are held against each other (chosen: the nearest few). */
+const NEARBY = 4;
+
+const meanOf = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/**
+ * Whether the values right after a place stand above those right before it. Drift is left out: wear
+ * only falls, so that it hides a rise and never makes one.
+ */
+const rises = (y: readonly number[], at: number, least: number, scatter: number): boolean => {
+  const before = y.slice(Math.max(0, at - NEARBY), at);
+  const after = y.slice(at, at + NEARBY);
+  const error = scatter * Math.sqrt(1 / before.length + 1 / after.length);
+  return meanOf(after) - meanOf(before) >= Math.max(least, ERRORS * error);
+};
+
 /** The most convincing step of a series, if one is convincing. */
 const bestStep = (
   x: readonly number[],
@@ -68,10 +85,12 @@ const bestStep = (
     if (best === null || step.squares < best.squares) best = step;
   }
   if (best === null || best.weight <= 1e-9) return null;
-  const scatter = Math.sqrt(Math.max(0, best.squares) / (x.length - 3));
-  const error = Math.max(scatter, leastScatter) / Math.sqrt(best.weight);
+  const scatter = Math.max(leastScatter, Math.sqrt(Math.max(0, best.squares) / (x.length - 3)));
+  const error = scatter / Math.sqrt(best.weight);
   const isSure = Math.abs(best.height) >= Math.max(least, ERRORS * error);
-  return isSure ? { at: best.at, height: best.height } : null;
+  return isSure || (best.height > 0 && rises(y, best.at, least, scatter))
+    ? { at: best.at, height: best.height }
+    : null;
 };
 
 /** All steps of a series over ascending x, by splitting it at the most convincing one and again. */

@@ -23,6 +23,8 @@ describe('the forecast', () => {
 
   test('is nought where the limit is passed already', () => {
     expect(forecast(31, -0.005, 0.95).firings).toEqual({ estimate: 0, low: 0, high: 0 });
+    // Also where power stays where it is.
+    expect(forecast(8, 0, 1.01).firings).toEqual({ estimate: 0, low: 0, high: 0 });
   });
 
   test('goes to where elements are usually replaced if no firing shows what the last ramp needs', () => {
