@@ -9,7 +9,8 @@ const TYPE_B_COOL_C = 100;
 /** Voltages of which fewer are a temperature of the couple are of another one (chosen). */
 const MOST = 0.5;
 
-const refuse = (main: RawColumns, kept: number, read: number, { couple, unit }: Scale): void => {
+const refuse = (main: RawColumns, kept: number, gone: number, { couple, unit }: Scale): void => {
+  const read = kept + gone;
   if (kept >= MOST * read) return;
   throw new Refusal(
     'bad-option',
@@ -21,7 +22,8 @@ const refuse = (main: RawColumns, kept: number, read: number, { couple, unit }: 
 
 /**
  * Turns the voltages of the main column into °C in their place, row by row; a voltage that no
- * temperature gives is taken for a missing reading, and returned.
+ * temperature gives is taken for a missing reading, and returned. `impossible` is how many different
+ * numbers were beyond any couple already.
  *
  * @throws Refusal `bad-option` where most are none
  */
@@ -29,6 +31,7 @@ export const convertVoltages = (
   main: RawColumns,
   scale: Scale,
   account: Account,
+  impossible = 0,
 ): ReadonlySet<number> => {
   const values = main.values[0]!;
   const rejected = new Set<number>();
@@ -50,7 +53,7 @@ export const convertVoltages = (
       isCool ||= celsius < TYPE_B_COOL_C;
     }
   }
-  refuse(main, kept, kept + gone, scale);
+  refuse(main, kept, Math.max(gone, rejected.size + impossible), scale);
   if (scale.couple?.type === 'B' && isCool) account.warn('type-b-when-cool');
   return rejected;
 };

@@ -55,6 +55,7 @@ const settleScale = (
   main: RawColumns,
   name: string,
   unit: ChannelUnit,
+  gone: number,
 ): { scale: Scale; impossible: ReadonlySet<number> } => {
   const { sample, decisions, account } = table;
   refuseCoupleOptions(unit, decisions);
@@ -63,7 +64,7 @@ const settleScale = (
   }
   const cold = coldColumn(table, parted, main);
   const scale = { unit, couple: decideCouple(name, unit, sample, cold, decisions, account) };
-  return { scale, impossible: convertVoltages(main, scale, account) };
+  return { scale, impossible: convertVoltages(main, scale, account, gone) };
 };
 
 /** The scale of the main readings, and how far they climb in °C. */
@@ -89,7 +90,7 @@ export const settleReadings = (
   const impossible = rejectImpossible(main, plan.noReading.numbers, saidUnit(evidence));
   const extent = extentOf(readingsOf(main));
   const unit = decideUnit(evidence, extent, account);
-  const { scale, impossible: more } = settleScale(table, parted, main, name, unit);
+  const { scale, impossible: more } = settleScale(table, parted, main, name, unit, impossible.size);
   const met = {
     words: [...table.marks.keys()],
     numbers: [...impossible, ...more],

@@ -1,3 +1,4 @@
+import { coupleTypeIn } from '../text/couple-text.ts';
 import { fold } from '../text/fold.ts';
 import { unitInName, unitOfText, type PrintedUnit } from '../text/unit-text.ts';
 
@@ -23,6 +24,8 @@ const isScaleAlone = (name: string, names: readonly string[]): boolean => {
 
 const byLetter = (name: string, names: readonly string[]): PrintedUnit | null => {
   if (isScaleAlone(name, names)) return unitOfText(name);
+  // `Type K` names a couple, not kelvins.
+  if (coupleTypeIn([name]) !== null) return null;
   const [, stem, letter] = SET_OFF_LETTER.exec(fold(name).trim()) ?? [];
   if (stem === undefined || letter === undefined) return null;
   const isUnderscored = /_[cfk]$/i.test(name.trim());

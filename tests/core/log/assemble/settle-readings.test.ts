@@ -42,3 +42,26 @@ test('a zone has the type of its own name, else that of the main couple', () => 
   expect(log.zones[0]!.celsius[20]).toBeCloseTo(log.celsius[20]!, 0);
   expect(log.zones[1]!.celsius[20]).toBeCloseTo(log.celsius[20]! - 9, 1);
 });
+
+test('degrees that are given out for millivolts are refused', () => {
+  const bytes = csv(
+    'Time,Kiln',
+    climb((c) => [c]),
+  );
+  expect(() => readLog(bytes, 'x', { unit: 'mV', coupleType: 'K' })).toThrow(
+    expect.objectContaining({ code: 'bad-option' }),
+  );
+});
+
+test('a column that names its couple is not in kelvins for that', () => {
+  for (const name of ['Type K', 'Typ-K', 'TC_K']) {
+    const log = readLog(
+      csv(
+        `Time,${name}`,
+        climb((c) => [c]),
+      ),
+      'x',
+    );
+    expect(log.source.decisions.find(({ what }) => what === 'unit')?.choice).toBe('C');
+  }
+});
