@@ -75,8 +75,8 @@ const byPlan = (facts: Facts, { plan, topC }: { plan: Course; topC: number }, co
   return likeliest(likely) ?? null;
 };
 
-/** The same with nothing but a cone to go by: the peak alone. */
-const byCone = ({ samples, options }: Facts, meantC: number, coldC: number) => {
+/** The same with nothing but a cone or a top to go by: the peak alone. */
+const byPeak = ({ samples, options }: Facts, meantC: number, coldC: number) => {
   const { summary } = samples;
   const likely = mistakes(options.couple?.type).map((mistake): Likely => {
     const peakC = rereadC(mistake, summary.peakC, coldC);
@@ -87,6 +87,10 @@ const byCone = ({ samples, options }: Facts, meantC: number, coldC: number) => {
     best: likeliest(likely.filter(({ offDeltaC }) => offDeltaC <= PLAUSIBLE_DELTA_C)),
   };
 };
+
+/** How long a climb at full power takes is the kiln's to say, so no plan tells when it is where. */
+const climbsAtFullPower = ({ schedule }: Facts): boolean =>
+  schedule !== null && schedule.segments.some(({ rateCPerHour }) => rateCPerHour === 'full');
 
 const climbHours = ({ samples: { summary } }: Facts): number =>
   (summary.peakAtSeconds - (summary.startSeconds ?? 0)) / SECONDS_PER_HOUR;
@@ -127,15 +131,15 @@ export const sensorWrongType = defineDetector({
   detect: (facts) => {
     const coldC = coldEndC(facts.samples.celsius[0]!);
     const climb = plannedClimb(facts);
-    if (climb !== null) {
+    if (climb !== null && !climbsAtFullPower(facts)) {
       const best = byPlan(facts, climb, coldC);
       if (best === null || best.offDeltaC > PLAUSIBLE_DELTA_C) return clear();
       const leastDeltaC = TIMES_WORSE * Math.max(best.offDeltaC, CERTAIN_DELTA_C);
       return best.rawDeltaC < leastDeltaC ? clear() : told(facts, best, best.rawDeltaC, true);
     }
-    const meantC = endPointC(facts);
+    const meantC = climb?.topC ?? endPointC(facts);
     if (meantC === null) return notApplicable('no-target-cone');
-    const { rawDeltaC, best } = byCone(facts, meantC, coldC);
+    const { rawDeltaC, best } = byPeak(facts, meantC, coldC);
     if (rawDeltaC < FAR_OFF_DELTA_C || climbHours(facts) < LEAST_CLIMB_HOURS) return clear();
     return best === undefined ? clear() : told(facts, best, rawDeltaC, false);
   },

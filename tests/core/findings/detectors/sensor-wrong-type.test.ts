@@ -50,6 +50,16 @@ describe('a wire that the instrument took for another', () => {
   });
 });
 
+test('a climb at full power has no plan to be held against, only its top', () => {
+  const base = mistaken('S', 'K');
+  const [first, second, last] = base.schedule!.segments;
+  const segments = [first!, { ...second!, rateCPerHour: 'full' as const }, last!];
+  const full = { ...base, schedule: { ...base.schedule!, segments } };
+  expect(onlyFinding(sensorWrongType, full).severity).toBe('watch');
+  const slight = mistaken('N', 'K');
+  expect(judge(sensorWrongType, { ...slight, schedule: full.schedule })).toEqual(NOTHING);
+});
+
 describe('no mistaken wire', () => {
   test('in a firing as it should be', () => {
     expect(judge(sensorWrongType, facts())).toEqual(NOTHING);
