@@ -47,11 +47,33 @@ const slopeOf = ({ atSeconds, celsius }: Readings, from: number, to: number): nu
   return across / along;
 };
 
+/** A float's own digits are no rounding; readings that show no step are taken to have this one, °C. */
+const FINEST_STEP_C = 0.01;
+/** Noise of white rounding is at least this share of its step (1/√12). */
+const ROUNDING_NOISE = 0.29;
+/** One chance in a hundred over the whole record, beside a step that noise does not make (chosen). */
+const RARE = 0.01;
+
+/**
+ * Whether noise and rounding could well have made a run anywhere in the record while the kiln moved at
+ * a rate: two normal readings whose truths are a step d apart fall into the same small interval q with
+ * about q / (2σ√π) · exp(−d²/4σ²).
+ */
+const isChance = (trace: Trace, { first, last }: StillRun, rateCPerSecond: number): boolean => {
+  const { noiseC, resolutionC, medianIntervalSeconds, samples } = trace.summary;
+  const q = Math.max(resolutionC, FINEST_STEP_C);
+  const sigma = Math.max(noiseC, ROUNDING_NOISE * q);
+  const stepC = rateCPerSecond * medianIntervalSeconds;
+  const same = (q / (2 * sigma * Math.sqrt(Math.PI))) * Math.exp(-(stepC ** 2) / (4 * sigma ** 2));
+  return samples * Math.min(1, same) ** (last - first) > RARE;
+};
+
 /**
  * Whether the kiln went on behind a run: it moved the same way before and after, and the first
  * reading after the run has made up for what was not shown. A kiln that really held leaves no step.
  */
-export const leftBehind = (trace: Trace, { first, last, celsius }: StillRun): boolean => {
+export const leftBehind = (trace: Trace, run: StillRun): boolean => {
+  const { first, last, celsius } = run;
   const { atSeconds, summary } = trace;
   const next = last + 1;
   if (next >= atSeconds.length) return false;
@@ -60,10 +82,13 @@ export const leftBehind = (trace: Trace, { first, last, celsius }: StillRun): bo
   if (!(before * after > 0)) return false;
   const rate = Math.sign(before) * Math.min(Math.abs(before), Math.abs(after));
   const missed = rate * (atSeconds[next]! - atSeconds[first]!);
-  const usual = rate * (atSeconds[next]! - atSeconds[last]!);
+  // A kiln that held may have gone off at the faster of both within the last interval.
+  const fastest = Math.sign(rate) * Math.max(Math.abs(before), Math.abs(after));
+  const usual = fastest * (atSeconds[next]! - atSeconds[last]!);
   const step = trace.celsius[next]! - celsius;
   const doubtC = SIGMAS * summary.noiseC + summary.resolutionC;
-  return step / missed >= LEFT_BEHIND_SHARE && Math.abs(step - usual) >= doubtC;
+  if (isChance(trace, run, rate)) return false;
+  return step / missed >= LEFT_BEHIND_SHARE && (step - usual) * Math.sign(rate) >= doubtC;
 };
 
 /** Slower than this a stretch shows how often readings repeat by themselves (chosen). */
@@ -73,32 +98,46 @@ const FEWEST_PAIRS = 60;
 /** A logger whose readings repeat more often than this is too calm to be told from a stuck one. */
 const MOST_REPEATS = 0.5;
 
-/** The share of pairs of neighbours that are the same where the kiln hardly moves; null if unknown. */
-export const repeatShare = (trace: Trace, except: readonly StillRun[]): number | null => {
+/** How readings repeat by themselves where the kiln hardly moves. */
+export interface Repeating {
+  /** Share of pairs of neighbours that are the same; null where too few are seen. */
+  readonly share: number | null;
+  /** The longest row of like readings, in repeats. */
+  readonly longest: number;
+}
+
+/** How readings repeat by themselves in a record, one run in question left out. */
+export const repeatingBut = (trace: Trace, { first, last }: StillRun): Repeating => {
   let pairs = 0;
   let same = 0;
-  let run = 0;
+  let row = 0;
+  let longest = 0;
   for (let i = 1; i < trace.celsius.length; i++) {
-    while (run < except.length && i > except[run]!.last) run++;
-    if (run < except.length && i > except[run]!.first) continue;
+    const isSame = trace.celsius[i] === trace.celsius[i - 1] && !(i > first && i <= last);
+    row = isSame ? row + 1 : 0;
+    longest = Math.max(longest, row);
+    if (i > first && i <= last) continue;
     if (Math.abs(trace.slopeCPerHour[i]!) > SLOW_C_PER_HOUR) continue;
     pairs++;
-    if (trace.celsius[i] === trace.celsius[i - 1]) same++;
+    if (isSame) same++;
   }
-  return pairs < FEWEST_PAIRS ? null : same / pairs;
+  return { share: pairs < FEWEST_PAIRS ? null : same / pairs, longest };
 };
 
 /** One chance in so many that a living reading does it anywhere in the record (chosen). */
 const UNLIKELY = 1e-4;
+/** Neighbours are not quite independent: no other row may be half as long (chosen). */
+const TIMES_LONGER = 2;
 
 /** Whether a reading that trembles elsewhere would hardly ever repeat so often. */
 export const isLifeless = (
   { first, last }: StillRun,
-  share: number | null,
+  { share, longest }: Repeating,
   readings: number,
 ): boolean => {
   if (share === null || share > MOST_REPEATS) return false;
+  const repeats = last - first;
   // One repeat is granted even to a logger that never showed one.
   const atLeast = Math.max(share, 1 / Math.max(readings, 2));
-  return readings * atLeast ** (last - first) < UNLIKELY;
+  return repeats >= TIMES_LONGER * longest && readings * atLeast ** repeats < UNLIKELY;
 };

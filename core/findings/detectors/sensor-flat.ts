@@ -5,7 +5,7 @@ import { celsius, seconds, SECONDS_PER_MINUTE } from '../../units.ts';
 import { clear, defineDetector, found, notApplicable } from '../detector.ts';
 import { MOST_MARKS } from '../marks.ts';
 import { isNearPeak, longestMinutes, minutesOf } from '../spans.ts';
-import { isLifeless, leftBehind, repeatShare, stillRuns, type StillRun } from '../still-runs.ts';
+import { isLifeless, leftBehind, repeatingBut, stillRuns, type StillRun } from '../still-runs.ts';
 
 /** Chosen: a lost row or two is over sooner; the kiln has run blind for this long. */
 const FLAT_MINUTES = 3;
@@ -49,10 +49,10 @@ export const sensorFlat = defineDetector({
     if (samples.summary.medianIntervalSeconds > COARSEST_SECONDS) {
       return notApplicable('readings-too-coarse');
     }
-    const runs = longRuns(samples);
-    const share = repeatShare(samples, runs);
-    const stuck = runs.filter(
-      (run) => leftBehind(samples, run) || isLifeless(run, share, samples.celsius.length),
+    const stuck = longRuns(samples).filter(
+      (run) =>
+        leftBehind(samples, run) ||
+        isLifeless(run, repeatingBut(samples, run), samples.celsius.length),
     );
     const longest = [...stuck].sort((a, b) => b.last - b.first - (a.last - a.first));
     const [worst] = longest;

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { sensorFlat } from '../../../../core/findings/detectors/sensor-flat.ts';
 import type { Facts } from '../../../../core/findings/facts.ts';
+import { makeTrace } from '../../../../core/trace/make-trace.ts';
+import { alignmentFirings } from '../../../kiln/bench-firings.ts';
+import { logOf } from '../../../builders/log.ts';
 import { firingFacts } from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
 import type { TraceOptions } from '../../../builders/trace.ts';
@@ -63,3 +66,11 @@ test('readings far apart cannot show it', () => {
   const coarse = firingFacts({}, { intervalSeconds: 600 });
   expect(judge(sensorFlat, coarse)).toEqual(inapplicable('readings-too-coarse'));
 });
+
+test('the test kiln’s healthy firings have none, whatever their noise, rounding and interval', () => {
+  for (const { atSeconds, readingC, name } of alignmentFirings(35, 17)) {
+    const samples = makeTrace(logOf({ atSeconds, celsius: readingC }));
+    const { outcome } = judge(sensorFlat, { ...firingFacts(), trace: samples.summary, samples });
+    expect([name, outcome]).toEqual([name, 'clear']);
+  }
+}, 20_000);
