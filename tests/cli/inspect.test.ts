@@ -13,15 +13,16 @@ describe('inspect', () => {
     expect(out).toContain('certainty');
   });
 
-  it('gives source and trace as one line of JSON for each log', async () => {
+  it('gives source, trace and the file’s shape as one line of JSON for each log', async () => {
     const logs = [sample('good-glaze.csv'), sample('failing-couple.csv')];
     const { status, out } = await run('inspect', ...logs, '--format', 'json');
     expect(status).toBe(0);
     const lines = out.trim().split('\n');
     expect(lines).toHaveLength(2);
     for (const line of lines) {
-      const { source, trace, ...rest } = JSON.parse(line) as Record<string, unknown>;
+      const { source, trace, shape, ...rest } = JSON.parse(line) as Record<string, unknown>;
       expect(rest).toEqual({});
+      expect(shape).toMatch(/^delimited /);
       expect(zSource.parse(source).rowsRead).toBeGreaterThan(100);
       expect(zTraceSummary.parse(trace).samples).toBeGreaterThan(100);
     }

@@ -56,6 +56,7 @@ describe('the arguments', () => {
         out: null,
         unit: 'C',
         reading: {},
+        readingFile: null,
       },
     });
   });
