@@ -6,7 +6,7 @@
 /** What was decided: `decisions[].what`. */
 export const DECISIONS = {
   encoding: 'which characters the bytes stand for',
-  format: 'the shape of the file: delimited, json or json-lines',
+  format: 'the shape of the file: delimited, json, json-lines or typed-in',
   delimiter: 'what stands between the cells of a row; `blanks` is runs of blanks',
   'decimal-mark': 'the sign before the decimals',
   'header-line': 'the line of the column names; `none` where the file has none',

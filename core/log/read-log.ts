@@ -9,6 +9,7 @@ import type { Text } from './bytes/text.ts';
 import { readDelimited, type DelimitedRead } from './delimited/read-delimited.ts';
 import { readJson } from './json/read-json.ts';
 import { MAX_FILE_BYTES } from './limits.ts';
+import { readTyped } from './typed/read-typed.ts';
 
 /** What the reader may be given from outside. */
 export interface ReadingEnvironment {
@@ -57,6 +58,7 @@ export const readTable = (
   const isCareful = environment.isCareful ?? false;
   return (
     readJson(text, name, byteLength, decisions, account) ??
+    readTyped(text, name, byteLength, decisions, account) ??
     readDelimited(text, name, byteLength, decisions, account, isCareful)
   );
 };

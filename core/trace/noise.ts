@@ -28,13 +28,19 @@ const neighbourResiduals = (atSeconds: Float64Array, celsius: Float64Array): num
 const LEAST_MEDIAN_SHARE = 0.25;
 
 /**
- * The standard deviation of the reading noise, rounding included. The median-based estimate bears
+ * Fewer readings, typed in by hand, bend with the firing: their bends are no noise (chosen). What
+ * they leave unseen widens the ranges by their distance, not by this.
+ */
+const FEWEST_SAMPLES = 20;
+
+/**
+ * The standard deviation of the reading noise, rounding included; 0 where too few readings tell it. The median-based estimate bears
  * many outliers but fails on rounded readings, where most residuals may be the same; the trimmed one
  * bears rounding but few outliers. The smaller is taken, unless the first has collapsed.
  */
 export const estimateNoise = (atSeconds: Float64Array, celsius: Float64Array): CelsiusDelta => {
+  if (celsius.length < FEWEST_SAMPLES) return celsiusDelta(0);
   const residuals = neighbourResiduals(atSeconds, celsius);
-  if (residuals.length < 3) return celsiusDelta(0);
   const limit = quantile(residuals.map(Math.abs), TRIM);
   const inside = residuals.filter((residual) => Math.abs(residual) <= limit);
   const meanSquare = inside.reduce((sum, residual) => sum + residual ** 2, 0) / inside.length;

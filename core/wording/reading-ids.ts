@@ -51,6 +51,7 @@ const FORMATS: Readonly<Record<string, string>> = {
   delimited: 'delimited text',
   json: 'JSON',
   'json-lines': 'JSON, one row a line',
+  'typed-in': 'readings typed in by hand',
 };
 
 /** Where a column stands, or that there is none. */

@@ -41,6 +41,10 @@ const refuseWithoutTime = (sample: TableSample): never => {
   );
 };
 
+/** A single column of numbers is what was measured, unless its name speaks of time. */
+const isAlone = ({ profiles, names }: TableSample): boolean =>
+  profiles.length === 1 && profiles[0]!.kind === 'number' && !speaksOfTime(names[0] ?? '');
+
 /**
  * Finds the time of the rows: where the person says, in a column, or as an interval between rows.
  *
@@ -61,7 +65,7 @@ export const placeTime = (
     account.decide('interval', `${intervalSeconds} s`, 'given', 1);
     return { form: 'interval', seconds: intervalSeconds, columns: [] };
   }
-  const [best, next] = findTime(sample);
+  const [best, next] = isAlone(sample) ? [] : findTime(sample);
   if (best !== undefined) {
     const isNamed = best.columns.every((column) => speaksOfTime(sample.names[column] ?? 'time'));
     const isClear = best.score >= 70 && (next === undefined || next.score < best.score);

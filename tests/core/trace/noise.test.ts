@@ -29,6 +29,14 @@ describe('noise', () => {
     const atSeconds = Float64Array.from({ length: 50 }, (_, i) => i);
     expect(estimateNoise(atSeconds, new Float64Array(50).fill(600))).toBe(0);
     expect(estimateNoise(Float64Array.of(0, 1), Float64Array.of(5, 9))).toBe(0);
+    // Five readings of one firing, three hours apart: the bend at the peak is no noise.
+    const typed = Float64Array.of(20, 387, 924, 1220, 200);
+    expect(
+      estimateNoise(
+        typed.map((_, i) => i * 10_800),
+        typed,
+      ),
+    ).toBe(0);
   });
 });
 
