@@ -6,7 +6,7 @@ import { zSource } from '../../../core/model/source.ts';
 import { seededRandom, type SeededRandom } from '../../builders/random.ts';
 
 const FOLDER = new URL('../../fixtures/logs/', import.meta.url);
-const RUNS = 3000;
+const RUNS = 10_000;
 /** No file of this size may take longer, whatever is in it. */
 const LONGEST_SECONDS = 2;
 
