@@ -41,7 +41,8 @@ export interface Draft {
 }
 
 /** Why a detector found nothing, though it looked. */
-export type ClearReason = 'within-limits' | 'cooling-logged' | 'ends-cool' | 'no-glaze';
+export type ClearReason =
+  'within-limits' | 'cooling-logged' | 'ends-cool' | 'no-glaze' | 'told-by-another';
 
 /** Why a detector could not judge this firing. */
 export type NotApplicableReason =

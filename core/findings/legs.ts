@@ -4,6 +4,7 @@ import type { Schedule } from '../model/schedule.ts';
 import type { TraceSummary } from '../model/trace.ts';
 import {
   celsius,
+  celsiusPerHour,
   type Celsius,
   type Seconds,
   SECONDS_PER_HOUR,
@@ -65,14 +66,17 @@ const LEAST_RUN_C = 100;
 const offPercent = (rateCPerHour: number, wantedCPerHour: number): number =>
   100 * Math.abs(rateCPerHour / wantedCPerHour - 1);
 
+/** Whether a stretch of climb, and the next climb itself, were driven at the next climb's rate. */
+export const isAtRateOf = (course: Course, next: Climb): boolean =>
+  course.endC - course.startC >= LEAST_RUN_C &&
+  [course.rateCPerHour, next.achievedCPerHour].every(
+    (achieved) => offPercent(achieved, next.plannedCPerHour) <= NEXT_RATE_PERCENT,
+  );
+
 /** Whether a climb was driven at just the rate of the next segment rather than at its own. */
 export const ranAtRateOfNext = (climb: Climb, next: Climb): boolean =>
   next.segment === climb.segment + 1 &&
-  climb.actual.endC - climb.actual.startC >= LEAST_RUN_C &&
-  [climb, next].every(
-    ({ achievedCPerHour }) =>
-      offPercent(achievedCPerHour, next.plannedCPerHour) <= NEXT_RATE_PERCENT,
-  ) &&
+  isAtRateOf({ ...climb.actual, rateCPerHour: celsiusPerHour(climb.achievedCPerHour) }, next) &&
   offPercent(climb.achievedCPerHour, climb.plannedCPerHour) >= OWN_RATE_PERCENT;
 
 /**

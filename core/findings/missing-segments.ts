@@ -4,7 +4,14 @@ import type { Schedule } from '../model/schedule.ts';
 import type { TraceSummary } from '../model/trace.ts';
 import { unseenLeg } from '../model/unseen-legs.ts';
 import { SECONDS_PER_MINUTE } from '../units.ts';
-import { evidenceOf, lengthMinutes, ranAtRateOfNext, ratedClimbs, type Climb } from './legs.ts';
+import {
+  evidenceOf,
+  isAtRateOf,
+  lengthMinutes,
+  ranAtRateOfNext,
+  ratedClimbs,
+  type Climb,
+} from './legs.ts';
 
 /** Chosen: a segment of less time cannot be told from the bend between its neighbours … */
 const SHORTEST_MINUTES = 5;
@@ -64,12 +71,49 @@ const runThrough = (climbs: readonly Climb[], alignment: Alignment): Missing[] =
     return { segment, targetC: planned.endC, plannedMinutes, evidence: evidenceOf(actual) };
   });
 
+/** A straight line that begins this early in a leg took up the leg (chosen) … */
+const BEGINS_WITHIN_SHARE = 0.15;
+/** … and that goes on so long after its end did not stop for it (chosen). */
+const GOES_ON_SECONDS = 10 * SECONDS_PER_MINUTE;
+
+/**
+ * Climbs at full power that were driven at the next segment's rate instead. Full power has no rate to
+ * be held against, but it bends: where one straight line runs through both, the kiln was held.
+ */
+const skippedAtFull = (
+  schedule: Schedule,
+  { legs }: Alignment,
+  climbs: readonly Climb[],
+  trace: TraceSummary,
+): Missing[] =>
+  legs.flatMap(({ segment, kind, planned, actual }) => {
+    if (segment === null || kind !== 'ramp' || actual === null) return [];
+    if (schedule.segments[segment]?.rateCPerHour !== 'full') return [];
+    const next = climbs.find((climb) => climb.segment === segment + 1);
+    if (next === undefined || !isAtRateOf(actual, next)) return [];
+    const latest =
+      actual.startSeconds + BEGINS_WITHIN_SHARE * (actual.endSeconds - actual.startSeconds);
+    const isStraight = trace.legs.some(
+      (line) =>
+        line.kind === 'ramp' &&
+        line.startSeconds <= latest &&
+        line.endSeconds >= actual.endSeconds + GOES_ON_SECONDS,
+    );
+    if (!isStraight) return [];
+    const plannedMinutes = lengthMinutes(planned);
+    return { segment, targetC: planned.endC, plannedMinutes, evidence: evidenceOf(actual) };
+  });
+
 /** The segments that were passed over while later ones ran, and that the record would have shown. */
 export const missingSegments = (
   schedule: Schedule,
   alignment: Alignment,
   trace: TraceSummary,
-): Missing[] =>
-  [...skipped(alignment, trace), ...runThrough(ratedClimbs(schedule, alignment), alignment)].filter(
-    ({ plannedMinutes }) => plannedMinutes >= shortestMinutes(trace),
-  );
+): Missing[] => {
+  const climbs = ratedClimbs(schedule, alignment);
+  return [
+    ...skipped(alignment, trace),
+    ...runThrough(climbs, alignment),
+    ...skippedAtFull(schedule, alignment, climbs, trace),
+  ].filter(({ plannedMinutes }) => plannedMinutes >= shortestMinutes(trace));
+};

@@ -27,6 +27,7 @@ export const CHECK_REASONS: Readonly<Record<string, string>> = {
   'within-limits': 'the record stays within the limits',
   'cooling-logged': 'the record goes on into the cooling',
   'ends-cool': 'the record ends with the kiln cool',
+  'told-by-another': 'another finding tells of it',
   'no-glaze': 'a bisque has no glaze whose surface its cooling could change',
   // cannot be told
   'no-schedule': 'no schedule was given to hold the record against',

@@ -1,11 +1,13 @@
 import type { HeatWork } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
+import type { TraceSummary } from '../../model/trace.ts';
 import { celsius } from '../../units.ts';
 import { clear, found, notApplicable } from '../detector.ts';
-import { LEFT_MINUTES, endsEarly } from '../early-end.ts';
+import { LEFT_MINUTES, endsEarly, wasGivingOut } from '../early-end.ts';
 import { coolsByItself, isAfterPeak, remainderMinutes, type Unfinished } from '../legs.ts';
 import { offTarget } from '../off-target.ts';
+import { isPeakShort } from '../short-peak.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
 /** `act` where the ware is certainly short of its cone; a note where the cone was reached anyway. */
@@ -27,20 +29,35 @@ const isOnlyCooling = (schedule: Schedule, { legs, minutes }: Unfinished): boole
   return coolingMinutes > 0 && minutes - coolingMinutes < Math.min(LEFT_MINUTES, coolingMinutes);
 };
 
+/** Whether it was a climb that was cut, and the record's peak lies in its leg: that is its end. */
+const isCutClimb = ({ legs }: Unfinished, { peakAtSeconds }: TraceSummary): boolean =>
+  legs[0]?.kind === 'ramp' &&
+  legs[0].actual !== null &&
+  peakAtSeconds >= legs[0].actual.startSeconds;
+
 /** Did the firing stop, and the kiln begin to cool by itself, before the schedule was through? */
 export const endedEarly = defineScheduleDetector({
   id: 'ended-early',
-  needs: ['trace'],
+  needs: ['trace', 'samples'],
   wants: ['heatWork'],
-  detect: ({ schedule, alignment, trace, heatWork }) => {
+  detect: ({ schedule, alignment, trace, samples, heatWork }) => {
     if (trace.offSeconds === null || !coolsByItself(alignment)) {
       return notApplicable('no-cooling-logged');
     }
     const left = endsEarly(alignment, trace);
     if (left === null) return clear();
+    // A kiln that could not get there was switched off for it: peak-not-reached tells of both.
+    if (isPeakShort(schedule, trace) && wasGivingOut(alignment, samples)) {
+      return clear('told-by-another');
+    }
     // A line through noise may end a little above anything that was read.
-    const endedC = celsius(Math.min(left.endedC ?? trace.peakC, trace.peakC));
-    const endedSeconds = left.endedSeconds ?? trace.peakAtSeconds;
+    const isAfterTop = (left.endedSeconds ?? 0) > trace.peakAtSeconds && isCutClimb(left, trace);
+    const endedC = isAfterTop
+      ? trace.peakC
+      : celsius(Math.min(left.endedC ?? trace.peakC, trace.peakC));
+    const endedSeconds = isAfterTop
+      ? trace.peakAtSeconds
+      : (left.endedSeconds ?? trace.peakAtSeconds);
     return found({
       severity: severityOf(heatWork, isOnlyCooling(schedule, left)),
       evidence: [{ fromSeconds: endedSeconds, toSeconds: endedSeconds, celsius: endedC }],

@@ -3,14 +3,12 @@ import type { Severity } from '../../model/finding.ts';
 import type { Span } from '../../model/scalars.ts';
 import type { Trace } from '../../model/trace.ts';
 import { clear, found, notApplicable, type NotApplicableReason } from '../detector.ts';
+import { endsEarly, wasGivingOut } from '../early-end.ts';
 import { topC } from '../legs.ts';
 import { offTarget } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
+import { peakToleranceC, shortOfPeakC } from '../short-peak.ts';
 
-/** Chosen: what a working controller stays within once it holds. */
-const SHORT_DELTA_C = 5;
-/** … or this many times the noise, where that is more. */
-const SIGMAS = 3;
 /** Chosen: at cone 6 a quarter to half a cone (the cones stand 17 and 36 °C apart there). */
 const WATCH_DELTA_C = 8;
 
@@ -40,13 +38,17 @@ export const peakNotReached = defineScheduleDetector({
   id: 'peak-not-reached',
   needs: ['trace', 'samples'],
   wants: ['heatWork'],
-  detect: ({ schedule, trace, samples, heatWork }) => {
+  detect: ({ schedule, alignment, trace, samples, heatWork }) => {
     const targetC = topC(schedule);
-    const shortDeltaC = targetC - trace.peakC;
-    const limitDeltaC = Math.max(SHORT_DELTA_C, SIGMAS * trace.noiseC, trace.resolutionC);
+    const shortDeltaC = shortOfPeakC(schedule, trace);
+    const limitDeltaC = peakToleranceC(trace);
     if (shortDeltaC <= limitDeltaC) return clear();
     const unknown = unknownPeak(samples);
     if (unknown !== null) return notApplicable(unknown);
+    // A firing that was broken off while it climbed briskly is told by ended-early, with its cause.
+    if (endsEarly(alignment, trace) !== null && !wasGivingOut(alignment, samples)) {
+      return clear('told-by-another');
+    }
     const at = trace.peakAtSeconds;
     return found({
       severity: severityOf(shortDeltaC, heatWork),

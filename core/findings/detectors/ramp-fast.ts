@@ -3,6 +3,7 @@ import { SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft } from '../detector.ts';
 import { endUncertaintyMinutes, evidenceOf, isTop, ratedClimbs, type Climb } from '../legs.ts';
 import { isBeyond, type Limit } from '../limit.ts';
+import { missingSegments } from '../missing-segments.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -53,7 +54,10 @@ export const rampFast = defineScheduleDetector({
   detect: ({ schedule, alignment, trace, heatWork }) => {
     const climbs = ratedClimbs(schedule, alignment);
     if (climbs.length === 0) return notApplicable('no-rated-ramp');
+    const missing = missingSegments(schedule, alignment, trace).map(({ segment }) => segment);
     const drafts = climbs.flatMap((climb): Draft[] => {
+      // Run through at the next segment's rate: segment-missing tells of it.
+      if (missing.includes(climb.segment)) return [];
       const { segment, actual, plannedCPerHour, achievedCPerHour } = climb;
       const early = earliness(climb);
       if (early.earlyMinutes <= endUncertaintyMinutes(trace, achievedCPerHour)) return [];

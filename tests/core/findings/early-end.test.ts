@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { LEFT_MINUTES, endsEarly } from '../../../core/findings/early-end.ts';
+import { LEFT_MINUTES, endsEarly, wasGivingOut } from '../../../core/findings/early-end.ts';
 import { firingFacts, type Driven } from '../../builders/facts.ts';
 
 const of = (driven: Driven) => {
@@ -19,4 +19,21 @@ test('an early end is what was left from ten minutes on, where the cooling was l
 test('of nothing but the last hold it is none: that is a short hold', () => {
   expect(of({ topHold: null })).toBeNull();
   expect(of({ topHold: { minutes: 1 } })).toBeNull();
+});
+
+const gaveOut = (driven: Driven) => {
+  const { alignment, samples } = firingFacts(driven);
+  return wasGivingOut(alignment!, samples);
+};
+
+test('a climb that makes less than 0.7 of its rate at its end was giving out', () => {
+  const to = (minutes: number) => gaveOut({ lastRamp: { minutes, toC: 1150 }, topHold: null });
+  // 130 °C, planned at 60 °C/h.
+  expect(to(130)).toBe(false);
+  expect(to(180)).toBe(false);
+  expect(to(190)).toBe(true);
+});
+
+test('a hold that was cut gave out nothing', () => {
+  expect(gaveOut({ topHold: { minutes: 2 } })).toBe(false);
 });

@@ -30,6 +30,7 @@ const REASONS: Record<ClearReason | NotApplicableReason | 'measured' | 'detector
   'no-second-place': true,
   'not-heated-and-cooled': true,
   'no-witness-cones': true,
+  'told-by-another': true,
   'no-glaze': true,
   'stretch-not-seen': true,
   'ware-fired-before': true,

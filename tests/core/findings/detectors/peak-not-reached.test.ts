@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { endedEarly } from '../../../../core/findings/detectors/ended-early.ts';
 import { peakNotReached } from '../../../../core/findings/detectors/peak-not-reached.ts';
 import { celsius, celsiusDelta, seconds } from '../../../../core/units.ts';
 import {
@@ -49,6 +50,18 @@ describe('a peak that was not reached', () => {
     const rounded = withTrace(peakedAt(1207), { resolutionC: celsiusDelta(10) });
     expect(judge(peakNotReached, rounded)).toEqual(NOTHING);
   });
+});
+
+test('a climb that was broken off while brisk is told by ended-early alone', () => {
+  const cut = firingFacts({ lastRamp: { minutes: 130, toC: 1150 }, topHold: null });
+  expect(judge(peakNotReached, cut)).toEqual({ ...NOTHING, reason: 'told-by-another' });
+  expect(judge(endedEarly, cut).outcome).toBe('found');
+});
+
+test('a climb that was giving out is told here, and its end is no finding of its own', () => {
+  const gaveOut = firingFacts({ lastRamp: { minutes: 300, toC: 1150 }, topHold: null });
+  expect(judge(peakNotReached, gaveOut).outcome).toBe('found');
+  expect(judge(endedEarly, gaveOut)).toEqual({ ...NOTHING, reason: 'told-by-another' });
 });
 
 test('no unreached peak where it was reached, or passed', () => {
