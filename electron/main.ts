@@ -5,6 +5,7 @@ import { chooseLogs, chooseSchedule, saveFile } from './dialogs.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from './host/contract.ts';
 import { firingFiles, namedFiles, zFiringFiles } from './host/firing-arguments.ts';
 import { handedFiles, type NamedFile } from './host/handed-files.ts';
+import { keptRules } from './host/kept-rules.ts';
 import { keptSchedules } from './host/kept-schedules.ts';
 import { loadPage } from './host/page.ts';
 import { keptPreferences } from './host/preferences.ts';
@@ -45,7 +46,8 @@ const settings = (): string => app.getPath('userData');
 const answers: Answers = {
   'open-session': () => {
     const schedules = keptSchedules.read(settings());
-    return Promise.resolve({ files: window.begin(), preferences, schedules });
+    const rules = keptRules.read(settings());
+    return Promise.resolve({ files: window.begin(), preferences, schedules, rules });
   },
   'open-logs': async () => handChosen(await chooseLogs(window.current())),
   'open-schedule': async () => handChosen(await chooseSchedule(window.current())),
@@ -61,6 +63,8 @@ const answers: Answers = {
     return Promise.resolve(null);
   },
   'keep-schedule': (sent) => Promise.resolve(keptSchedules.keep(settings(), sent)),
+  'keep-rule': (sent) => Promise.resolve(keptRules.keep(settings(), sent)),
+  'forget-rule': (sent) => Promise.resolve(keptRules.forget(settings(), sent)),
   'forget-schedule': (sent) => Promise.resolve(keptSchedules.forget(settings(), sent)),
 };
 

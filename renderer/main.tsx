@@ -22,16 +22,19 @@ const spawn = (): Worker =>
 
 const start = async (): Promise<void> => {
   const host = await connectHost();
-  const { opened, preferences, schedules } = await host.initial();
+  const { opened, preferences, schedules, rules } = await host.initial();
   const isBundled = (schedule: Schedule): boolean =>
     bundledSchedules.some((one) => isSameSchedule(one, schedule));
   const store = createAppStore(
     createAnalyst(spawn),
-    { preferences, schedules },
+    { preferences, schedules, rules },
     {
       // Lost preferences are no reason to stop anyone: a host that is gone says so by itself.
       keepPreferences: (kept) => void host.keepPreferences(kept).catch(() => undefined),
       shelf: createShelf(host, isBundled),
+      // As with preferences: a host that is gone says so by itself.
+      keepRule: (rule) => host.keepRule(rule).catch(() => null),
+      forgetRule: (shape) => host.forgetRule(shape).catch(() => null),
     },
   );
   const view = createViewStore({

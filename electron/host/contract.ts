@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { zReadingRule } from '../../core/model/reading-rule.ts';
 import { zSchedule } from '../../core/model/schedule.ts';
 import { MOST_SEGMENTS } from '../../core/schedule/bounds.ts';
 import type { EventName, RequestName } from './message-names.ts';
@@ -54,11 +55,24 @@ export const zKeptSchedule = zSchedule.extend({
 export const zKeptSchedules = z.array(zKeptSchedule).max(MOST_KEPT_SCHEDULES);
 export type KeptSchedules = z.infer<typeof zKeptSchedules>;
 
+/** More kinds of files than anyone's loggers write, and few enough to look through (chosen). */
+export const MOST_KEPT_RULES = 60;
+const zRuleName = z.string().min(1).max(200);
+const zShape = z.string().min(1).max(400);
+
+/** A reading rule that is kept: one for each shape of file. */
+export const zKeptRule = zReadingRule.extend({ name: zRuleName, shape: zShape });
+
+/** The reading rules that are kept, the last changed first. */
+export const zKeptRules = z.array(zKeptRule).max(MOST_KEPT_RULES);
+export type KeptRules = z.infer<typeof zKeptRules>;
+
 /** What the page begins with: the files of the command line, if there are any, and what is kept. */
 export const zSession = z.strictObject({
   files: z.array(zHandedFile),
   preferences: zPreferences,
   schedules: zKeptSchedules,
+  rules: zKeptRules.default([]),
 });
 export type Session = z.infer<typeof zSession>;
 
@@ -140,6 +154,8 @@ export const REQUESTS = {
     sent: z.strictObject({ schedule: zKeptSchedule, insteadOf: zScheduleName.nullable() }),
     answered: zKeptSchedules,
   },
+  'keep-rule': { sent: zKeptRule, answered: zKeptRules },
+  'forget-rule': { sent: z.strictObject({ shape: zShape }), answered: zKeptRules },
   'forget-schedule': { sent: z.strictObject({ name: zScheduleName }), answered: zKeptSchedules },
 } satisfies Record<RequestName, Exchange>;
 

@@ -14,6 +14,8 @@ export const REQUEST_NAMES = [
   'keep-preferences',
   'keep-schedule',
   'forget-schedule',
+  'keep-rule',
+  'forget-rule',
 ] as const;
 export type RequestName = (typeof REQUEST_NAMES)[number];
 

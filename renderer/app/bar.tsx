@@ -94,7 +94,10 @@ const ViewMenu = () => {
           isOn: textPercent === step,
           act: () => setPreferences({ textPercent: step }),
         })),
-        [{ id: 'about', label: 'About Afterfire', act: () => showDialog('about') }],
+        [
+          { id: 'rules', label: 'Reading rules…', act: () => showDialog('rules') },
+          { id: 'about', label: 'About Afterfire', act: () => showDialog('about') },
+        ],
       ]}
     />
   );

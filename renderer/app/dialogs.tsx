@@ -1,6 +1,8 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { Caution } from '../controls/caution.tsx';
 import { CURVE_KEYS } from '../curve/keys.ts';
+import '../desk/desk.css';
+import { RulesList } from '../desk/rules-dialog.tsx';
 import { useApp, useAppStore } from '../state/use-app.ts';
 import { SHORTCUTS } from './shortcuts.ts';
 import './dialogs.css';
@@ -104,5 +106,13 @@ export const Dialogs = () => {
   const { showDialog } = useAppStore().getState();
   const onClose = (): void => showDialog(null);
   if (dialog === 'keys') return <KeysDialog onClose={onClose} />;
+  if (dialog === 'rules') {
+    return (
+      <SheetDialog title="Reading rules" onClose={onClose}>
+        <p>Logs of the same shape are read by these without being asked.</p>
+        <RulesList />
+      </SheetDialog>
+    );
+  }
   return dialog === 'about' ? <AboutDialog onClose={onClose} /> : null;
 };

@@ -1,7 +1,43 @@
+import { Button } from 'react-aria-components';
+import { clean } from '../../core/report/clean.ts';
 import type { OpenFiring, RefusedFiring } from '../state/firing.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
 import { retold } from '../state/told.ts';
 import { Desk } from './desk.tsx';
+import { decisionsSaid } from './rule-words.ts';
+
+/** What is kept of the corrections for the next file of this shape. */
+const KeptRule = ({ firing }: { readonly firing: OpenFiring }) => {
+  const rules = useApp((state) => state.rules);
+  const { showDialog } = useAppStore().getState();
+  const kept = rules.find(({ shape }) => shape === firing.shape);
+  if (rules.length === 0) return null;
+  return (
+    <p className="quiet">
+      {kept === undefined ? '' : `Kept for files of this shape as “${clean(kept.name)}”. `}
+      <Button className="button-plain" onPress={() => showDialog('rules')}>
+        reading rules ({rules.length})
+      </Button>
+    </p>
+  );
+};
+
+/** Says that a log was read by a rule, with one click to read it without. */
+export const ReadByRule = ({ firing }: { readonly firing: OpenFiring }) => {
+  const { tell } = useAppStore().getState();
+  if (firing.rule === null) return null;
+  const { name, decisions } = firing.rule;
+  return (
+    <p className="read-by-rule small">
+      <span>
+        Read by your rule “{clean(name)}”: {decisionsSaid(decisions)}.
+      </span>{' '}
+      <Button className="button" onPress={() => void tell({ reading: undefined })}>
+        Read it without
+      </Button>
+    </p>
+  );
+};
 
 /** The reading desk of the firing on the sheet. */
 export const FiringDesk = ({ firing }: { readonly firing: OpenFiring }) => {
@@ -20,7 +56,9 @@ export const FiringDesk = ({ firing }: { readonly firing: OpenFiring }) => {
       onTakeBack={() => void setTold(retold(told, { reading: document.options.reading }))}
       onClose={() => void showDesk(false)}
       {...{ document, unit, isWorking }}
-    />
+    >
+      <KeptRule firing={firing} />
+    </Desk>
   );
 };
 

@@ -4,6 +4,7 @@ import { HostGone } from './host-gone.ts';
 import type { Host } from './interface.ts';
 import { fileIn, opened } from './opened.ts';
 import { pickFiles } from './pick-files.ts';
+import { ruleShelf } from './rule-shelf.ts';
 import { scheduleShelf } from './schedule-shelf.ts';
 import { ask, type Wire } from './transport.ts';
 import { beginning } from './wire-files.ts';
@@ -88,6 +89,7 @@ export const browserHost = (): Host => {
       await ask(wire, 'keep-preferences', preferences);
     },
     ...scheduleShelf(wire),
+    ...ruleShelf(wire),
     onFilesOpened: () => () => undefined,
     onMenuCommand: () => () => undefined,
     onGone: (listener) => {

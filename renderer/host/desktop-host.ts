@@ -1,6 +1,7 @@
 import type { Bridge } from '../../electron/host/message-names.ts';
 import type { Host } from './interface.ts';
 import { fileIn, opened } from './opened.ts';
+import { ruleShelf } from './rule-shelf.ts';
 import { scheduleShelf } from './schedule-shelf.ts';
 import { ask, listen, type Wire } from './transport.ts';
 import { beginning, fetchFiles } from './wire-files.ts';
@@ -29,6 +30,7 @@ export const desktopHost = (bridge: Bridge): Host => {
       await ask(wire, 'keep-preferences', preferences);
     },
     ...scheduleShelf(wire),
+    ...ruleShelf(wire),
     onFilesOpened: (listener) =>
       listen(wire, 'files-handed', (files) => {
         void fetchFiles(wire, files).then(listener);

@@ -1,6 +1,7 @@
 import type {
   FileToSave,
   HandedFile,
+  KeptRules,
   KeptSchedules,
   MenuCommand,
   Preferences,
@@ -8,7 +9,7 @@ import type {
 } from '../../electron/host/contract.ts';
 import type { Schedule } from '../../core/model/schedule.ts';
 
-export type { FileToSave, KeptSchedules, MenuCommand, Preferences, Saved };
+export type { FileToSave, KeptRules, KeptSchedules, MenuCommand, Preferences, Saved };
 
 /** A log as it lies on the disk. */
 export interface OpenedLog {
@@ -46,6 +47,8 @@ export interface Beginning {
   readonly preferences: Preferences;
   /** The schedules that were kept, the last used first. */
   readonly schedules: KeptSchedules;
+  /** The reading rules that were kept, the last changed first. */
+  readonly rules: KeptRules;
 }
 
 /**
@@ -77,6 +80,10 @@ export interface Host {
    * Resolves with all that are kept.
    */
   keepSchedule(schedule: Schedule, insteadOf: string | null): Promise<KeptSchedules>;
+  /** Keeps a reading rule in the place of an earlier one for its shape; resolves with all. */
+  keepRule(rule: KeptRules[number]): Promise<KeptRules>;
+  /** Forgets the rule for a shape of file; as {@link keepRule}. */
+  forgetRule(shape: string): Promise<KeptRules>;
   /** Forgets the kept schedule of a name; as {@link keepSchedule}. */
   forgetSchedule(name: string): Promise<KeptSchedules>;
   /** Files that the system or a second start handed over. Returns what ends the listening. */

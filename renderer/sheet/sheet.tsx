@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef } from 'react';
 import type { Span } from '../../core/model/scalars.ts';
 import type { EvidenceLink } from '../../core/wording/verdict.ts';
 import { ConesPanel } from '../cones/cones-panel.tsx';
-import { FiringDesk } from '../desk/firing-desk.tsx';
+import { FiringDesk, ReadByRule } from '../desk/firing-desk.tsx';
 import { openDesk } from '../desk/open-desk.ts';
 import { Curve } from '../curve/curve.tsx';
 import { ReadoutMargin } from '../curve/readout-margin.tsx';
@@ -137,6 +137,7 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
       <Head firing={firing} onDesk={onDesk} />
       <Verdict words={words} onEvidence={onEvidence} />
       <Guesses firing={firing} onSection={goTo} onDesk={onDesk} />
+      <ReadByRule firing={firing} />
       {isDesk ? <FiringDesk firing={firing} /> : null}
       <div className="sheet-columns">
         <section className="curve-column" id="curve" aria-labelledby="curve-title" tabIndex={-1}>

@@ -1,5 +1,6 @@
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { ReadingShown } from '../../core/log/show/shown.ts';
+import type { ReadingRule } from '../../core/model/reading-rule.ts';
 import type { Words } from '../../core/wording/wording.ts';
 import type { LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
 
@@ -17,6 +18,10 @@ export interface OpenFiring {
   readonly reading: ReadingShown | null;
   /** Why the log cannot be read as was told last; the rest is still as it was read before. */
   readonly misread: Refused | null;
+  /** The shape of its file, where it is known. */
+  readonly shape: string | null;
+  /** The rule by which it was read by itself; null where none was, or something else was told. */
+  readonly rule: ReadingRule | null;
 }
 
 /** A log that is being read, with what stood on the sheet before. */

@@ -4,14 +4,16 @@ import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 import { wording } from '../../core/wording/wording.ts';
 import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/host.ts';
-import type { Beginning, KeptSchedules } from '../host/interface.ts';
+import type { Beginning, KeptRules, KeptSchedules } from '../host/interface.ts';
 import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { ScheduleFit } from '../worker/fitting.ts';
 import type { Answered, LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
 import { isSameSchedule } from '../told/schedule-draft.ts';
-import type { Firing, Notice, OpenFiring, RefusedFiring, SettledFiring } from './firing.ts';
+import type { Firing, Notice, OpenFiring } from './firing.ts';
+import { logFile, refusedFiring, saidIn, sameFinding, settledLog, withoutWork } from './firings.ts';
 import type { Shelf } from './shelf.ts';
+import { ruleToKeep, stillBy } from './rule-keeper.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
 
@@ -34,7 +36,9 @@ export interface AppState {
   readonly notice: Notice | null;
   /** Whether the panel of what was told is open, and which dialog is. */
   readonly isTelling: boolean;
-  readonly dialog: 'keys' | 'about' | null;
+  readonly dialog: 'keys' | 'about' | 'rules' | 'typed-in' | null;
+  /** The reading rules that are kept, the last changed first. */
+  readonly rules: KeptRules;
   /** Whether the reading desk is open. It opens by itself where something about a log is a guess. */
   readonly isDesk: boolean;
   /** The schedule file that could not be used last, for the panel. */
@@ -60,6 +64,8 @@ export interface AppState {
   readonly say: (announcement: string) => void;
   readonly notify: (notice: Notice | null) => void;
   readonly showTelling: (isTelling: boolean) => void;
+  readonly keepRule: (rule: KeptRules[number]) => Promise<void>;
+  readonly forgetRule: (shape: string) => Promise<void>;
   readonly showDesk: (isDesk: boolean) => Promise<void>;
   readonly showDialog: (dialog: AppState['dialog']) => void;
 }
@@ -70,49 +76,7 @@ export type AppStore = StoreApi<AppState>;
 export const openFiring = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | null =>
   firing.kind === 'open' ? firing : null;
 
-/** The log that can be put to the analyst again, as it was read or refused. */
-const settledLog = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | RefusedFiring | null =>
-  firing.kind === 'open' || firing.kind === 'refused' ? firing : null;
-
-const withoutWork = (firing: Firing): SettledFiring => {
-  if (firing.kind === 'reading') return firing.before;
-  return firing.kind === 'empty' ? firing : { ...firing, isWorking: false };
-};
-
-const refusedFiring = (log: LogFile, { code, message, line, reading }: Refused): RefusedFiring => ({
-  kind: 'refused',
-  log,
-  code,
-  message,
-  line,
-  isWorking: false,
-  ...(reading === undefined ? {} : { reading }),
-});
-
-/** What is shown, and what waits behind a reading, said in a unit. */
-const saidIn = <Kind extends Firing>(firing: Kind, unit: TemperatureUnit): Kind => {
-  if (firing.kind === 'open') return { ...firing, words: wording(firing.document, unit) };
-  return firing.kind === 'reading' ? { ...firing, before: saidIn(firing.before, unit) } : firing;
-};
-
-const logFile = ({ fileName, bytes }: OpenedLog): LogFile => ({
-  fileName,
-  byteLength: bytes.byteLength,
-  content: { bytes },
-});
-
 const problem = (text: string): Notice => ({ tone: 'problem', text });
-
-/** The same finding after another analysis, if it is still there. */
-const sameFinding = (
-  before: OpenFiring | null,
-  selected: number | null,
-  { document }: Answered,
-): number | null => {
-  const id = selected === null ? undefined : before?.document.findings[selected]?.id;
-  const index = document.findings.findIndex((finding) => finding.id === id);
-  return index < 0 ? null : index;
-};
 
 const verdictText = ({ words }: OpenFiring): string =>
   words.verdict.map(({ text }) => text).join(' ');
@@ -121,12 +85,15 @@ const verdictText = ({ words }: OpenFiring): string =>
 export interface Keeping {
   readonly keepPreferences: (preferences: Preferences) => void;
   readonly shelf: Shelf;
+  /** Null where the host is gone. */
+  readonly keepRule?: (rule: KeptRules[number]) => Promise<KeptRules | null>;
+  readonly forgetRule?: (shape: string) => Promise<KeptRules | null>;
 }
 
 /** Everything the window holds, and all that can be done in it. */
 export const createAppStore = (
   analyst: Analyst,
-  { preferences, schedules }: Pick<Beginning, 'preferences' | 'schedules'>,
+  begun: Pick<Beginning, 'preferences' | 'schedules'> & Partial<Beginning>,
   keeping: Keeping,
 ): AppStore =>
   createStore<AppState>((set, get) => {
@@ -141,7 +108,12 @@ export const createAppStore = (
       const words = wording(document, get().preferences.unit);
       const isReadAgain = answer.trace !== null;
       const reading = answer.reading ?? (isReadAgain ? null : (before?.reading ?? null));
-      return { kind: 'open', log, document, words, trace, isWorking, reading, misread: null };
+      const shape = answer.shape ?? (isReadAgain ? null : (before?.shape ?? null));
+      const rule = answer.rule ?? stillBy(before, log, document);
+      return {
+        ...{ kind: 'open', log, document, words, trace, isWorking, reading },
+        ...{ misread: null, shape, rule },
+      };
     };
 
     const finishReading = (log: LogFile, outcome: Outcome): void => {
@@ -153,6 +125,7 @@ export const createAppStore = (
       const firing = firingFrom(log, outcome, false);
       if (!firing) return;
       const isDesk = get().isDesk || firing.words.reading.decisions.some(({ isGuess }) => isGuess);
+      if (firing.rule) set({ told: retold(get().told, { reading: firing.rule.decisions }) });
       set({ firing, selected: null, isDesk, announcement: verdictText(firing) });
       void layKeptOn();
     };
@@ -191,10 +164,18 @@ export const createAppStore = (
         const { firing } = get();
         if (firing.kind === 'reading' && firing.log === log) set({ firing: { ...firing, stage } });
       };
-      const asked = get().told;
-      finishReading(log, await analyst.ask(log, asked, onStage));
+      const { told: asked, rules } = get();
+      const outcome = await analyst.ask(log, asked, onStage, rules.length > 0 ? { rules } : {});
+      const isTold = get().told !== asked;
+      finishReading(log, outcome);
       // Something may have been told while the log was being read.
-      if (openFiring(get())?.log === log && get().told !== asked) await revise();
+      if (openFiring(get())?.log === log && isTold) await revise();
+    };
+
+    /** A correction holds for the next file of this shape, too. */
+    const keepCorrection = async (firing: OpenFiring): Promise<void> => {
+      const rule = firing.rule === null ? ruleToKeep(firing, get().rules) : null;
+      if (rule) await get().keepRule(rule);
     };
 
     /** A change that the open log cannot bear: shown on the desk, else taken back and said. */
@@ -210,13 +191,13 @@ export const createAppStore = (
 
     /** Puts the log to the analyst again, as it is told now. */
     const revise = async (): Promise<void> => {
-      const before = settledLog(get());
+      const before = settledLog(get().firing);
       if (!before) return;
       set({ firing: { ...before, isWorking: true } });
       const asked = get().told;
       const wantsReading = get().isDesk;
       const outcome = await analyst.ask(before.log, asked, undefined, { wantsReading });
-      const now = settledLog(get());
+      const now = settledLog(get().firing);
       if (outcome.kind === 'superseded' || now?.log !== before.log) return;
       const isLast = get().told === asked;
       if (outcome.kind === 'refused') {
@@ -228,6 +209,7 @@ export const createAppStore = (
       const firing = firingFrom(now.log, outcome, !isLast);
       const selected = sameFinding(openFiring(get()), get().selected, outcome);
       if (firing) set({ firing, selected, announcement: verdictText(firing) });
+      if (firing && isLast) void keepCorrection(firing);
       void layKeptOn();
     };
 
@@ -247,13 +229,14 @@ export const createAppStore = (
       firing: { kind: 'empty' },
       told: {},
       drafts: NO_DRAFTS,
-      preferences,
-      kept: schedules,
+      preferences: begun.preferences,
+      kept: begun.schedules,
       fits: null,
       selected: null,
       notice: null,
       isTelling: false,
       isDesk: false,
+      rules: begun.rules ?? [],
       dialog: null,
       scheduleRefused: null,
       announcement: '',
@@ -344,6 +327,14 @@ export const createAppStore = (
       say: (announcement) => set({ announcement }),
       notify: (notice) => set({ notice }),
       showTelling: (isTelling) => set({ isTelling }),
+      keepRule: async (rule) => {
+        const rules = await keeping.keepRule?.(rule);
+        if (rules) set({ rules });
+      },
+      forgetRule: async (shape) => {
+        const rules = await keeping.forgetRule?.(shape);
+        if (rules) set({ rules });
+      },
       showDesk: async (isDesk) => {
         set({ isDesk });
         const firing = openFiring(get());

@@ -3,6 +3,7 @@ import { analyzeTrace } from '../../core/analyze.ts';
 import { readLog, type ReadingEnvironment } from '../../core/log/read-log.ts';
 import { showReading } from '../../core/log/show/show-reading.ts';
 import type { ReadingShown } from '../../core/log/show/shown.ts';
+import { shapedBy, type Shaped } from './by-rule.ts';
 import type { Log } from '../../core/model/log.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
@@ -33,6 +34,7 @@ interface KeptReading {
   readonly sha256: string | null;
   /** Null where nothing about the reading is in doubt and nobody has asked. */
   readonly reading: ReadingShown | null;
+  readonly shaped: Shaped;
 }
 
 /** A log that was refused, with its lines as far as they were understood. */
@@ -44,6 +46,10 @@ class LogRefused extends Refusal {
     this.reading = reading;
   }
 }
+
+/** One log read in one way. */
+const keyOf = (logKey: number, reading: ReadingDecisions = {}): string =>
+  JSON.stringify([logKey, reading]);
 
 interface LogRead {
   readonly log: Log;
@@ -69,6 +75,27 @@ const readAndShow = (
   } catch (cause) {
     throw cause instanceof Refusal ? new LogRefused(cause, show()) : cause;
   }
+};
+
+/** Reads a log as is told, else by the rule for its shape, else, where that fails it, by itself. */
+const readByRule = (
+  bytes: Uint8Array,
+  request: AnalysisRequest,
+  environment: ReadingEnvironment,
+  tell: Telling,
+): LogRead & { readonly shaped: Shaped } => {
+  const { reading } = request.options;
+  const shaped = shapedBy(bytes, request, environment);
+  const { rule } = shaped;
+  if (rule !== null) {
+    try {
+      return { ...readAndShow(bytes, request, rule.decisions, environment, tell), shaped };
+    } catch (cause) {
+      if (!(cause instanceof Refusal)) throw cause;
+    }
+  }
+  const read = readAndShow(bytes, request, reading, environment, tell);
+  return { ...read, shaped: { ...shaped, rule: null } };
 };
 
 /** What is told on the way to an answer. */
@@ -131,35 +158,41 @@ export const refusedBy = (cause: unknown): Refused => {
 export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
   let kept: KeptReading | null = null;
 
-  const read = async (
-    request: AnalysisRequest,
-    key: string,
-    tell: Telling,
-  ): Promise<KeptReading> => {
+  const read = async (request: AnalysisRequest, tell: Telling): Promise<KeptReading> => {
     // The old log goes before the new one comes: two large ones need not fit.
     kept = null;
     tell.stage('fetching');
     const bytes = await bytesOf(request, tell.kept);
     const hash = sha256(bytes);
     tell.stage('reading');
-    const { reading } = request.options;
-    const read = readAndShow(bytes, request, reading, environment, tell);
-    return { key, logKey: request.logKey, ...read, sha256: await hash };
+    const read = readByRule(bytes, request, environment, tell);
+    const { logKey, options } = request;
+    const key = keyOf(logKey, options.reading ?? read.shaped.rule?.decisions);
+    return { key, logKey, ...read, sha256: await hash };
   };
 
   /** @throws Refusal where the log or an option cannot be used */
   const answer = async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
-    const key = JSON.stringify([request.logKey, request.options.reading ?? {}]);
+    const key = keyOf(request.logKey, request.options.reading);
     const isShown = request.wantsReading !== true || kept?.reading !== null;
     const again = kept?.key === key && isShown ? kept : null;
-    const now = again ?? (await read(request, key, tell));
+    const now = again ?? (await read(request, tell));
     kept = now;
     tell.stage('judging');
     const host = now.sha256 === null ? {} : { sha256: now.sha256 };
-    const document = analyzeTrace(now.log, now.trace, request.options, host);
+    const { shape, rule } = now.shaped;
+    const options =
+      rule === null ? request.options : { ...request.options, reading: rule.decisions };
+    const document = analyzeTrace(now.log, now.trace, options, host);
     if (again !== null) return { document, trace: null };
     const trace = shown(now.trace);
-    return { document, trace, ...(now.reading === null ? {} : { reading: now.reading }) };
+    return {
+      document,
+      trace,
+      ...(now.reading === null ? {} : { reading: now.reading }),
+      ...(shape === null ? {} : { shape }),
+      ...(rule === null ? {} : { rule }),
+    };
   };
 
   /** The confidence of the alignment with a schedule; null where another log was read last. */

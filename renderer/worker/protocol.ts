@@ -1,3 +1,4 @@
+import type { ReadingRule } from '../../core/model/reading-rule.ts';
 import type { ReadingShown } from '../../core/log/show/shown.ts';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { Options } from '../../core/model/options.ts';
@@ -35,6 +36,8 @@ export interface AnalysisRequest {
   readonly options: Options;
   /** Whether to show line by line how the log was read, though nothing about it is in doubt. */
   readonly wantsReading?: boolean;
+  /** The reading rules by which a log is read that nothing is told of, where one is for its shape. */
+  readonly rules?: readonly ReadingRule[];
 }
 
 /** How well does this schedule lie on the log that was read last? */
@@ -62,6 +65,10 @@ export interface Answered {
   readonly trace: ShownTrace | null;
   /** How the log was read, line by line, where that was wanted or something about it is a guess. */
   readonly reading?: ReadingShown;
+  /** The shape of the file, where there are rules or something of its reading was told. */
+  readonly shape?: string;
+  /** The rule by which it was read. */
+  readonly rule?: ReadingRule;
 }
 
 export type WorkerMessage =

@@ -14,6 +14,8 @@ export const LOOPBACK_REQUESTS = [
   'keep-preferences',
   'keep-schedule',
   'forget-schedule',
+  'keep-rule',
+  'forget-rule',
 ] as const;
 export type LoopbackRequest = (typeof LOOPBACK_REQUESTS)[number];
 

@@ -42,6 +42,7 @@ export const aServer = async (patience?: Patience): Promise<AServer> => {
           files: files.hand(named),
           preferences: DEFAULT_PREFERENCES,
           schedules: [],
+          rules: [],
         }),
       'read-file': (sent) => files.read(sent),
       'keep-preferences': (preferences) => {
@@ -50,6 +51,8 @@ export const aServer = async (patience?: Patience): Promise<AServer> => {
       },
       'keep-schedule': ({ schedule }) => Promise.resolve([schedule]),
       'forget-schedule': () => Promise.resolve([]),
+      'keep-rule': () => Promise.resolve([]),
+      'forget-rule': () => Promise.resolve([]),
     },
     patience,
   );
