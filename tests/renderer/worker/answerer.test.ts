@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Schedule } from '../../../core/model/schedule.ts';
 import { celsius } from '../../../core/units.ts';
+import { shapeOfFile } from '../../../core/log/rules.ts';
 import { Refusal } from '../../../core/model/refusal.ts';
 import { buffersOf, createAnswerer, refusedBy } from '../../../renderer/worker/answerer.ts';
 import type { AnalysisRequest, Stage } from '../../../renderer/worker/protocol.ts';
@@ -145,6 +146,43 @@ describe('the lines of a log', () => {
     const bad = { ...log, content: { blob: new Blob(['time,temp\n']) } };
     const cause: unknown = await asked(answer, request({ log: bad })).catch((it: unknown) => it);
     expect(refusedBy(cause)).toMatchObject({ code: 'header-only', reading: { lineCount: 1 } });
+  });
+});
+
+describe('a rule for a shape of file', () => {
+  const bytes = new TextEncoder().encode(text);
+  const rule = { name: 'x', shape: shapeOfFile(bytes), decisions: { unit: 'F' as const } };
+
+  it('is used where nothing is told, and said', async () => {
+    const { answer } = createAnswerer(surroundings);
+    const byRule = await asked(answer, request({ rules: [rule] }));
+    expect(byRule.rule).toEqual(rule);
+    expect(byRule.document.options.reading).toEqual({ unit: 'F' });
+    expect(byRule.document.trace.peakC).toBeCloseTo((1000 - 32) / 1.8, 0);
+    // The page then tells what the rule says, for which nothing is read again.
+    const again = await asked(answer, request({ options: { reading: { unit: 'F' } } }));
+    expect(again.stages).toEqual(['judging']);
+  });
+
+  it('gives way to what is told, and to another shape', async () => {
+    const told = { options: { reading: { unit: 'K' as const } }, rules: [rule] };
+    const asTold = await asked(createAnswerer(surroundings).answer, request(told));
+    expect(asTold.rule).toBeUndefined();
+    expect(asTold.shape).toBe(rule.shape);
+    const other = { rules: [{ ...rule, shape: 'another' }] };
+    const byItself = await asked(createAnswerer(surroundings).answer, request(other));
+    expect(byItself.rule).toBeUndefined();
+    expect(byItself.document.trace.peakC).toBeCloseTo(1000, 0);
+  });
+
+  it('that a log cannot be read by is left out', async () => {
+    const rules = [{ ...rule, decisions: { temperatureColumn: 'no such column' } }];
+    const { rule: used, document } = await asked(
+      createAnswerer(surroundings).answer,
+      request({ rules }),
+    );
+    expect(used).toBeUndefined();
+    expect(document.options.reading).toBeUndefined();
   });
 });
 
