@@ -1,11 +1,10 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { SAMPLES } from '../../../renderer/samples/samples.ts';
 import { bundledSchedules } from '../../../renderer/samples/sample-schedules.ts';
 
-const files = readdirSync(new URL('../../../sample-traces/', import.meta.url)).filter(
-  (name) => name !== 'README.md',
-);
+const FOLDER = new URL('../../../sample-traces/', import.meta.url);
+const files = readdirSync(FOLDER).filter((name) => name !== 'README.md');
 
 describe('the samples to try', () => {
   it('are all that are bundled, each with its schedule', () => {
@@ -17,7 +16,13 @@ describe('the samples to try', () => {
     expect(new Set(SAMPLES.map(({ about }) => about)).size).toBe(SAMPLES.length);
   });
 
-  it('offer schedules that can be read', () => {
-    expect(bundledSchedules).toHaveLength(SAMPLES.length);
+  it('offer each schedule once, though several samples were fired by the same', () => {
+    const texts = SAMPLES.map(({ scheduleName }) =>
+      readFileSync(new URL(scheduleName, FOLDER), 'utf8'),
+    );
+    expect(new Set(texts).size).toBeLessThan(SAMPLES.length);
+    expect(bundledSchedules).toHaveLength(new Set(texts).size);
+    const names = bundledSchedules.map(({ name }) => name);
+    expect(new Set(names).size).toBe(names.length);
   });
 });
