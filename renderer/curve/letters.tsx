@@ -13,15 +13,14 @@ interface LettersProps {
 /** The findings' letters on the curve: each a button that chooses its note. */
 export const Letters = ({ marks, findings, left, selected, onSelect }: LettersProps) => (
   <div className="letters" style={{ left }}>
-    {marks.map(({ index, letter, severity, x, y, footY }) => {
+    {marks.map(({ index, letter, severity, x, y, footX, footY }) => {
       const words = findings[index];
       const isDim = selected !== null && selected !== index;
       return (
         <div key={letter} className={`letter${isDim ? ' letter-dim' : ''}`}>
-          <span
-            className="letter-stem"
-            style={{ left: x, top: Math.min(y, footY), height: Math.abs(footY - y) }}
-          />
+          <svg className="letter-stem" aria-hidden="true">
+            <line x1={x} y1={y} x2={footX} y2={footY} />
+          </svg>
           <button
             type="button"
             className="letter-mark"

@@ -12,6 +12,8 @@ export interface LetterMark {
   readonly severity: Severity;
   readonly x: number;
   readonly y: number;
+  /** The place itself, from which the letter moves away where another stands there. */
+  readonly footX: number;
   readonly footY: number;
 }
 
@@ -38,8 +40,8 @@ export const letterMarks = (
     const height = area.heightOf(temperatureIn(celsius(curveAt(trace, at)), words.unit));
     const footY = Math.min(Math.max(height, area.top), area.bottom);
     const letter = words.findings[index]?.letter ?? '';
-    const x = placeIn(view, area.width, at);
-    return [{ index, letter, severity, x, y: footY - 2.2 * radius, footY }];
+    const footX = placeIn(view, area.width, at);
+    return [{ index, letter, severity, x: footX, y: footY - 2.2 * radius, footX, footY }];
   });
   const room = {
     left: 0,

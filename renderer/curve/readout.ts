@@ -1,4 +1,4 @@
-import type { AnalysisDocument } from '../../core/model/document.ts';
+import type { Alignment, AnalysisDocument } from '../../core/model/document.ts';
 import { celsius, celsiusDelta, celsiusPerHour } from '../../core/units.ts';
 import { clockTime, moment, type Speech } from '../../core/wording/speech.ts';
 import type { ShownTrace } from '../worker/protocol.ts';
@@ -35,6 +35,20 @@ export const atReading = ({ atSeconds }: Pick<ShownTrace, 'atSeconds'>, at: numb
   return at < (atSeconds[0] ?? 0) || at > last ? at : atSeconds[nearestSample(atSeconds, at)]!;
 };
 
+/** The plan at a reading; the reading nearest to its end may lie just past it. */
+const planAt = (
+  { atSeconds }: Pick<ShownTrace, 'atSeconds'>,
+  planned: Alignment['planned'],
+  at: number,
+): number | null => {
+  const [first, last] = [planned[0], planned.at(-1)];
+  if (!first || !last) return null;
+  const isEnd = (end: number): boolean => atReading({ atSeconds }, end) === at;
+  if (at < first.atSeconds && isEnd(first.atSeconds)) return first.celsius;
+  if (at > last.atSeconds && isEnd(last.atSeconds)) return last.celsius;
+  return plannedAt(planned, at);
+};
+
 /** What the record and the plan say at a moment. */
 export const readoutAt = (
   trace: Pick<ShownTrace, 'atSeconds' | 'celsius' | 'slopeCPerHour'>,
@@ -45,7 +59,7 @@ export const readoutAt = (
   const index = nearestSample(trace.atSeconds, atSeconds);
   const isRead = trace.atSeconds[index] === atSeconds;
   const kilnC = isRead ? trace.celsius[index]! : null;
-  const plannedC = alignment === null ? null : plannedAt(alignment.planned, atSeconds);
+  const plannedC = alignment === null ? null : planAt(trace, alignment.planned, atSeconds);
   return {
     atSeconds,
     kilnC,

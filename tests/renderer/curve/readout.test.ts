@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { celsius, seconds } from '../../../core/units.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
 import { atReading, readoutAt, readoutWords } from '../../../renderer/curve/readout.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
@@ -38,6 +39,18 @@ describe('the readout', () => {
     const readout = readoutAt(begun, good, first.atSeconds);
     expect(readout.plannedC).toBeCloseTo(first.celsius, 9);
     expect(readout.differenceC).toBeCloseTo(21.4 - first.celsius, 9);
+  });
+
+  it('holds the reading at the end of the plan against its end, and no later one', () => {
+    const [start, end] = [celsius(20), celsius(23)];
+    const planned = [
+      { atSeconds: seconds(5), celsius: start },
+      { atSeconds: seconds(50), celsius: end },
+    ];
+    const ended = { alignment: { ...good.alignment!, planned } };
+    expect(readoutAt(trace, ended, 60)).toMatchObject({ plannedC: 23 });
+    expect(readoutAt(trace, ended, 120)).toMatchObject({ plannedC: null, differenceC: null });
+    expect(readoutAt(trace, ended, 0)).toMatchObject({ plannedC: 20 });
   });
 });
 
