@@ -9,9 +9,13 @@ import { readout } from './window.ts';
 /** A number of the readout, which writes a true minus. */
 const numberIn = (text = ''): number => Number.parseFloat(text.replace('−', '-'));
 
-/** The plan at a moment, straight between its corners; null outside of it. */
-const plannedAt = ({ alignment }: AnalysisDocument, at: number): number | null => {
+/** The plan at a reading, straight between its corners; null outside of it. */
+const plannedAt = ({ alignment, trace }: AnalysisDocument, at: number): number | null => {
   const corners = alignment?.planned ?? [];
+  const end = corners.at(-1);
+  // The reading nearest to the plan's end may lie just past it.
+  const isEnd = end !== undefined && Math.abs(at - end.atSeconds) < trace.medianIntervalSeconds / 2;
+  if (isEnd) return end.celsius;
   const next = corners.findIndex(({ atSeconds }) => atSeconds >= at);
   const [a, b] = [corners[next - 1], corners[next]];
   if (!a || !b) return null;
