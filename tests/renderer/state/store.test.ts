@@ -6,21 +6,12 @@ import type { Shelf } from '../../../renderer/state/shelf.ts';
 import type { Opened, OpenedLog } from '../../../renderer/host/interface.ts';
 import { createAppStore, openFiring } from '../../../renderer/state/store.ts';
 import type { Analyst, Outcome } from '../../../renderer/worker/analyst.ts';
-import type { ShownTrace } from '../../../renderer/worker/protocol.ts';
+import { shownTrace } from '../../builders/shown-trace.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
 const good = exampleDocument('good-firing');
 const troubled = exampleDocument('troubled-firing');
-const trace: ShownTrace = {
-  summary: good.trace,
-  atSeconds: Float64Array.of(0, 60),
-  celsius: Float64Array.of(20, 21),
-  slopeCPerHour: Float64Array.of(60, 60),
-  setpointC: null,
-  outputPercent: null,
-  zones: [],
-  removed: [],
-};
+const trace = shownTrace(good.trace);
 const answered = (document = good): Outcome => ({ kind: 'answered', document, trace });
 const refused: Outcome = {
   ...{ kind: 'refused', code: 'no-time', message: 'no column looks like times', line: 2 },
