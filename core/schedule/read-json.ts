@@ -94,7 +94,7 @@ export const readJsonSchedule = (text: string, fallbackName: string): Schedule =
   const { name, cone, unit, segments } = file.data;
   const lines = segmentLines(text);
   return {
-    name: name ?? fallbackName,
+    name: name?.trim() || fallbackName,
     cone: cone === undefined ? null : scheduleCone(cone, lineOfKey(text, 'cone')),
     segments: segments.map((value, k) => {
       const line = lines[k] ?? null;

@@ -59,8 +59,9 @@ export const Surface = ({ firing, layout, children }: SurfaceProps) => {
       aria-valuetext={readout.line}
       onKeyDown={onKeyDown}
     >
-      {children}
+      {/* Under the pictures, which are clear: no name or time is ever crossed out by it. */}
       <Crosshair at={readout.at} layout={layout} />
+      {children}
       {drawn === null ? null : (
         <span
           className="drawn-out"

@@ -1,6 +1,7 @@
 import type { Schedule } from '../../core/model/schedule.ts';
 import type { Host, KeptSchedules } from '../host/interface.ts';
-import { isSameSchedule, UNNAMED } from '../told/schedule-draft.ts';
+import { isSameSchedule } from '../told/schedule-draft.ts';
+import { UNNAMED } from '../told/schedule-name.ts';
 
 const LONGEST_NAME = 200;
 

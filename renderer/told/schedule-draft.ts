@@ -16,6 +16,8 @@ import {
 /** A schedule while it is typed. */
 export interface ScheduleDraft {
   readonly name: string;
+  /** What it is called while `name` is blank. */
+  readonly unnamed: string;
   readonly cone: Cone | null;
   readonly legs: readonly LegDraft[];
   /** The id that the next new leg gets. */
@@ -24,7 +26,12 @@ export interface ScheduleDraft {
 
 export type DraftChange =
   /** Begins with one empty leg. */
-  | { readonly change: 'begin'; readonly unit: TemperatureUnit }
+  | {
+      readonly change: 'begin';
+      readonly unit: TemperatureUnit;
+      /** The name it has until it is given one. */
+      readonly unnamed: string;
+    }
   /** Takes a whole schedule, to be edited. */
   | { readonly change: 'take'; readonly schedule: Schedule }
   | { readonly change: 'name'; readonly name: string }
@@ -41,18 +48,17 @@ export type DraftChange =
       readonly unit: TemperatureUnit;
     };
 
-/** What a schedule is called until it is given a name. */
-export const UNNAMED = 'My schedule';
-
 export const draftOf = (schedule: Schedule): ScheduleDraft => ({
   name: schedule.name,
+  unnamed: schedule.name,
   cone: schedule.cone,
   legs: schedule.segments.map(legOfSegment),
   nextId: schedule.segments.length,
 });
 
-export const newDraft = (unit: TemperatureUnit): ScheduleDraft => ({
+export const newDraft = (unit: TemperatureUnit, unnamed: string): ScheduleDraft => ({
   name: '',
+  unnamed,
   cone: null,
   legs: [blankLeg(0, unit)],
   nextId: 1,
@@ -91,7 +97,7 @@ const withAdded = (
 export const changedDraft = (draft: ScheduleDraft, by: DraftChange): ScheduleDraft => {
   switch (by.change) {
     case 'begin':
-      return newDraft(by.unit);
+      return newDraft(by.unit, by.unnamed);
     case 'take':
       return draftOf(by.schedule);
     case 'name':
@@ -128,7 +134,7 @@ export const readDraft = (draft: ScheduleDraft): DraftReading => {
     else if (faults.size === 0) drawable.push(read.segment);
   }
   const isWhole = faults.size === 0 && drawable.length > 0;
-  const name = draft.name.trim() || UNNAMED;
+  const name = draft.name.trim() || draft.unnamed;
   return {
     schedule: isWhole ? { name, cone: draft.cone, segments: drawable } : null,
     drawable,

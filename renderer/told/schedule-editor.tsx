@@ -11,7 +11,6 @@ import { ScheduleCurve } from './schedule-curve.tsx';
 import {
   isSameSchedule,
   readDraft,
-  UNNAMED,
   type DraftChange,
   type DraftReading,
   type ScheduleDraft,
@@ -74,7 +73,7 @@ export const ScheduleEditor = (props: ScheduleEditorProps) => {
         <TextEntry
           label="Name"
           value={draft.name}
-          hint={draft.name.trim() === '' ? `“${UNNAMED}” until it has one` : undefined}
+          hint={draft.name.trim() === '' ? `“${draft.unnamed}” until it has one` : undefined}
           maxLength={120}
           onText={(name) => onChange({ change: 'name', name })}
         />

@@ -6,6 +6,7 @@ import { FromCone } from './from-cone.tsx';
 import { KeptSchedules } from './kept-schedules.tsx';
 import { OfferedSchedules } from './offered-schedules.tsx';
 import { ScheduleEditor } from './schedule-editor.tsx';
+import { freeName, namedApart, UNNAMED } from './schedule-name.ts';
 import { meantCone } from './told-options.ts';
 import type { RefusedSchedule, ToldPanelProps } from './told-props.ts';
 import { useScheduleDraft } from './use-schedule-draft.ts';
@@ -25,6 +26,7 @@ export const SchedulePart = (props: ToldPanelProps) => {
   const id = useId();
   const formId = useId();
   const { isAiming } = drafts;
+  const others = offered.map(({ schedule }) => schedule);
   const { draft, change, takeAway, settle } = useScheduleDraft({
     schedule: options.schedule,
     held: drafts.schedule,
@@ -51,7 +53,13 @@ export const SchedulePart = (props: ToldPanelProps) => {
         <Button className="button" onPress={onOpenSchedule}>
           Open a file …
         </Button>
-        <Button className="button" onPress={() => change({ change: 'begin', unit })}>
+        <Button
+          className="button"
+          onPress={() => {
+            const taken = others.map(({ name }) => name);
+            change({ change: 'begin', unit, unnamed: freeName(UNNAMED, taken) });
+          }}
+        >
           {draft === null ? 'Type one' : 'Type a new one'}
         </Button>
         <Button
@@ -83,7 +91,7 @@ export const SchedulePart = (props: ToldPanelProps) => {
             onGiveUp={() => onDrafts({ aim: null, isAiming: false })}
             coneType={options.coneType}
             onSchedule={(schedule) => {
-              change({ change: 'take', schedule });
+              change({ change: 'take', schedule: namedApart(schedule, others) });
               settle();
               onDrafts({ aim: null, isAiming: false });
             }}

@@ -3,6 +3,7 @@ import type { Schedule } from '../../core/model/schedule.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
 import { useSettled } from '../controls/use-settled.ts';
 import { draftInHand, type HeldSchedule } from './drafts.ts';
+import { UNNAMED } from './schedule-name.ts';
 import {
   changedDraft,
   isSameSchedule,
@@ -44,7 +45,7 @@ export const useScheduleDraft = (holder: DraftHolder): DraftInHand => {
   });
 
   const change = (by: DraftChange): void => {
-    const next = changedDraft(draft ?? newDraft(unit), by);
+    const next = changedDraft(draft ?? newDraft(unit, UNNAMED), by);
     onHeld({ draft: next, told: schedule });
     const whole = readDraft(next).schedule;
     if (whole === null || isSameSchedule(whole, schedule)) settled.drop();

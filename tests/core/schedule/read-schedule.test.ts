@@ -20,6 +20,13 @@ describe('reading a schedule', () => {
     ).toBe('slow glaze');
   });
 
+  it.each([
+    '# name:  \nrate_per_hour,target\n100,500\n',
+    '{"name": " ", "segments": [{"ratePerHour": 100, "target": 500}]}',
+  ])('takes a blank name for none', (text) => {
+    expect(readSchedule(text, 'slow glaze.schedule.csv').name).toBe('slow glaze');
+  });
+
   it('tells the two forms apart whatever the ending, with or without a byte order mark', () => {
     const json = '\uFEFF {"segments":[{"ratePerHour":100,"target":500}]}';
     const csv = '\uFEFFrate_per_hour,target\n100,500\n';

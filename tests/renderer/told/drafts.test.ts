@@ -21,14 +21,16 @@ describe('the draft in hand', () => {
   it('is what was begun, as long as the same schedule is told', () => {
     const held = { draft: begun, told: MINE };
     expect(draftInHand(held, schedule('Mine'))).toBe(begun);
-    const fresh = { draft: newDraft('C'), told: undefined };
+    const fresh = { draft: newDraft('C', 'Unnamed'), told: undefined };
     expect(draftInHand(fresh, undefined)).toBe(fresh.draft);
   });
 
   it('gives way to a schedule told from elsewhere', () => {
     const other = schedule('Other');
     expect(draftInHand({ draft: begun, told: MINE }, other)).toEqual(draftOf(other));
-    expect(draftInHand({ draft: newDraft('C'), told: undefined }, other)).toEqual(draftOf(other));
+    expect(draftInHand({ draft: newDraft('C', 'Unnamed'), told: undefined }, other)).toEqual(
+      draftOf(other),
+    );
   });
 
   it('stays unfinished when its schedule goes with its firing, and goes with it when whole', () => {

@@ -9,7 +9,6 @@ import {
   isSameSchedule,
   newDraft,
   readDraft,
-  UNNAMED,
   type DraftChange,
   type ScheduleDraft,
 } from '../../../renderer/told/schedule-draft.ts';
@@ -37,7 +36,7 @@ const glaze: Schedule = {
 
 describe('a schedule being typed', () => {
   it('becomes a schedule once its legs are whole', () => {
-    const begun = after(newDraft('C'), enter(0, 'rate', '100'));
+    const begun = after(newDraft('C', 'Unnamed'), enter(0, 'rate', '100'));
     expect(readDraft(begun).schedule).toBeNull();
     const whole = after(
       begun,
@@ -77,10 +76,16 @@ describe('a schedule being typed', () => {
   });
 
   it('has no schedule without legs, and a name of its own until it is given one', () => {
-    const bare = after(newDraft('C'), { change: 'remove', id: 0 });
+    const bare = after(newDraft('C', 'Unnamed'), { change: 'remove', id: 0 });
     expect(readDraft(bare).schedule).toBeNull();
-    const named = after(draftOf(glaze), { change: 'name', name: '' });
-    expect(readDraft(named).schedule?.name).toBe(UNNAMED);
+    const named = after(
+      newDraft('C', 'Mine 2'),
+      { change: 'way', id: 0, way: 'full' },
+      enter(0, 'target', '900'),
+    );
+    expect(readDraft(named).schedule?.name).toBe('Mine 2');
+    const unnamed = after(draftOf(glaze), { change: 'name', name: ' ' });
+    expect(readDraft(unnamed).schedule?.name).toBe('Glaze');
   });
 
   it('changes nothing for a leg that is gone', () => {
@@ -91,7 +96,7 @@ describe('a schedule being typed', () => {
   });
 
   it('gives back a schedule that was taken, exactly', () => {
-    const taken = after(newDraft('F'), { change: 'take', schedule: glaze });
+    const taken = after(newDraft('F', 'Unnamed'), { change: 'take', schedule: glaze });
     expect(isSameSchedule(readDraft(taken).schedule ?? undefined, glaze)).toBe(true);
   });
 });
@@ -128,7 +133,7 @@ const typedIn = (legs: readonly MeantLeg[], unitOf: (index: number) => Temperatu
           id === 0 ? draft : after(draft, { change: 'add', before: null, unit: unitOf(id) }),
           ...keystrokes(meant, id, unitOf(id)),
         ),
-      newDraft(unitOf(0)),
+      newDraft(unitOf(0), 'Unnamed'),
     ),
   ).schedule;
 
