@@ -50,3 +50,27 @@ test('schedules are kept, offered where there is none, the best first, and forgo
   expect([problems, strayRequests]).toEqual([[], []]);
   await close();
 });
+
+test('two schedules typed without a name are both kept', async () => {
+  const { page, problems, close } = await openWindow(browser);
+  await dropFiles(page, [sampleFile('good-glaze.csv')]);
+  await settled(page);
+  await page.getByRole('button', { name: 'Schedule and kiln' }).click();
+  const typeOne = async (button: string, target: string): Promise<void> => {
+    await page.getByRole('button', { name: button, exact: true }).click();
+    await page.getByLabel('Leg 1, rate').fill('100');
+    await page.getByLabel('Leg 1, target').fill(target);
+    await page.getByLabel('Leg 1, target').press('Tab');
+    await page.getByText('The answer goes by this schedule.').waitFor();
+  };
+  await typeOne('Type one', '1000');
+  await page.getByText('Schedules kept on this computer: 1').waitFor();
+  await typeOne('Type a new one', '1200');
+  await page.getByText('“My schedule 2” until it has one').waitFor();
+  await page.getByText('Schedules kept on this computer: 2').click();
+  for (const name of ['My schedule', 'My schedule 2']) {
+    await page.getByRole('button', { name: `Forget the schedule ${name}`, exact: true }).waitFor();
+  }
+  expect(problems).toEqual([]);
+  await close();
+});
