@@ -115,5 +115,6 @@ export const readCsvSchedule = (text: string, fallbackName: string): Schedule =>
     segments.push(readRow(bare.split(delimiter).map(unquoted), columns, heading.unit, line));
   }
   if (segments.length === 0) throw badSchedule('there is no segment in it');
-  return { name: heading.name?.trim() || fallbackName, cone: heading.cone, segments };
+  const name = heading.name?.trim() ?? '';
+  return { name: name === '' ? fallbackName : name, cone: heading.cone, segments };
 };

@@ -92,9 +92,10 @@ export const readJsonSchedule = (text: string, fallbackName: string): Schedule =
     throw badSchedule(message, key === null ? null : lineOfKey(text, key));
   }
   const { name, cone, unit, segments } = file.data;
+  const given = name?.trim() ?? '';
   const lines = segmentLines(text);
   return {
-    name: name?.trim() || fallbackName,
+    name: given === '' ? fallbackName : given,
     cone: cone === undefined ? null : scheduleCone(cone, lineOfKey(text, 'cone')),
     segments: segments.map((value, k) => {
       const line = lines[k] ?? null;
