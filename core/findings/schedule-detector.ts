@@ -19,12 +19,15 @@ export const TRUSTED_CONFIDENCE_PERCENT = 50;
 export const USABLE_CONFIDENCE_PERCENT = 20;
 
 /** A draft as far as the alignment bears it: no `act` on legs that may lie elsewhere. */
-const borne = (draft: Draft, confidencePercent: number): Draft => ({
-  ...draft,
-  severity: draft.severity === 'act' ? 'watch' : draft.severity,
-  figures: { ...draft.figures, confidencePercent },
-  thresholds: { ...draft.thresholds, confidencePercent: TRUSTED_CONFIDENCE_PERCENT },
-});
+export const borne = (draft: Draft, confidencePercent: number): Draft =>
+  confidencePercent >= TRUSTED_CONFIDENCE_PERCENT
+    ? draft
+    : {
+        ...draft,
+        severity: draft.severity === 'act' ? 'watch' : draft.severity,
+        figures: { ...draft.figures, confidencePercent },
+        thresholds: { ...draft.thresholds, confidencePercent: TRUSTED_CONFIDENCE_PERCENT },
+      };
 
 /**
  * A detector that holds what happened against the schedule. It needs `schedule` and `alignment`
@@ -41,9 +44,7 @@ export const defineScheduleDetector = <
     const confidencePercent = 100 * given.alignment.confidence;
     if (confidencePercent < USABLE_CONFIDENCE_PERCENT) return notApplicable('alignment-uncertain');
     const verdict = detect(given);
-    if (verdict.outcome !== 'found' || confidencePercent >= TRUSTED_CONFIDENCE_PERCENT) {
-      return verdict;
-    }
+    if (verdict.outcome !== 'found') return verdict;
     const [first, ...rest] = verdict.findings;
     const lowered = (draft: Draft): Draft => borne(draft, confidencePercent);
     return { outcome: 'found', findings: [lowered(first), ...rest.map(lowered)] };

@@ -203,6 +203,8 @@ export const zElements = z.strictObject({
     .strictObject({ value: z.number(), low: z.number(), high: z.number() })
     .nullable(),
   relativePowerReason: zId.nullable(),
+  /** Heat capacity of ware and shelves over that of the reference firing. */
+  relativeLoad: z.number().nullable(),
 });
 export type Elements = z.infer<typeof zElements>;
 

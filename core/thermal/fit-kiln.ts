@@ -51,6 +51,7 @@ const PRIOR_DEVIATIONS = [0.7, 0.5, 0.7, 0.5, 1] as const;
 const AGAIN_DEVIATIONS = [0.5, 0.1, 0.3] as const;
 
 interface Window {
+  /** Index of its first interval. */
   readonly from: number;
   readonly isFull: boolean;
   readonly hotFactor: number;
@@ -205,4 +206,49 @@ export const fitPower = (
   return again.misfitShare <= MOST_MISFIT_SHARE
     ? { again, reason: null }
     : { again: null, reason: 'course-does-not-fit' };
+};
+
+/** What share of its power a kiln lost at an interval, and that share's standard error. */
+export interface PowerStep {
+  readonly lostShare: number;
+  readonly error: number;
+}
+
+/** Windows that a step needs to either side: the firing as a whole must allow a fit already. */
+const FEWEST_BESIDE = 1;
+/** Nothing is known of a loss before the log shows it (chosen). */
+const LOST_DEVIATION = 0.5;
+
+/**
+ * The same fit with a power that falls at an interval of the course and stays down; null where the
+ * firing allows no fit, or shows less than ten minutes to either side.
+ */
+export const fitPowerStep = (course: PowerCourse | null, atInterval: number): PowerStep | null => {
+  const windows = usable(course);
+  if (course === null || typeof windows === 'string') return null;
+  // A window across the step belongs to neither side.
+  const clean = windows.filter(
+    ({ from, isFull }) => !isFull || from >= atInterval || from + TOGETHER <= atInterval,
+  );
+  const isAfter = clean.map(({ from, isFull }) => isFull && from >= atInterval);
+  const after = isAfter.filter(Boolean).length;
+  const before = clean.filter(({ isFull }) => isFull).length - after;
+  if (after < FEWEST_BESIDE || before < FEWEST_BESIDE) return null;
+  const means = [...PRIOR_MEANS, 0];
+  const deviations = [...PRIOR_DEVIATIONS, LOST_DEVIATION];
+  const left = (at: readonly number[]) => {
+    const power = Math.exp(at[4]! - at[0]!);
+    const lost = at[5]!;
+    const whole = leftOver(course, clean, [wallOf(at), loadOf(at[2]!, at[3]!)], power, power);
+    return whole.map((value, i) =>
+      isAfter[i] ? value + (lost * clean[i]!.hotFactor) / HEATING_SHARE : value,
+    );
+  };
+  const { parameters, covariance } = leastSquares(
+    (at) => [...left(at), ...offPrior(at, means, deviations)],
+    means,
+  );
+  const misfitShare = misfitOf(left(parameters), clean);
+  if (!(misfitShare <= MOST_MISFIT_SHARE)) return null;
+  return { lostShare: parameters[5]!, error: Math.sqrt(covariance[5]![5]!) };
 };

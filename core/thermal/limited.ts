@@ -1,4 +1,4 @@
-import type { AlignedLeg, Elements } from '../model/document.ts';
+import type { AlignedLeg, Alignment, Elements } from '../model/document.ts';
 import type { Trace } from '../model/trace.ts';
 import { courseBetween } from '../trace/course.ts';
 import { lowerBound } from '../numeric/search.ts';
@@ -14,6 +14,10 @@ const BEHIND_ERRORS = 2;
 const EASING_SECONDS = 600;
 /** Shorter stretches are ripple (chosen). */
 const SHORTEST_SECONDS = 1200;
+/** With less certainty than this another programme may have run: a slow ramp may be meant (chosen). */
+const TRUSTED_CONFIDENCE = 0.5;
+/** Full power climbs ever slower as losses grow; a programme's ramp is level (chosen, by thirds). */
+const BENDING_SHARE = 0.93;
 /** An output this high is full power (chosen: time-proportioned outputs seldom log a round 100). */
 const FULL_OUTPUT_PERCENT = 95;
 
@@ -90,6 +94,14 @@ const limitedInRamp = (trace: Trace, leg: AlignedLeg): Limited[] => {
     .map(([start, end]) => limitedBetween(trace, start, end, rate));
 };
 
+/** Whether the climb grew slower from the first third of a stretch to its last. */
+const isBending = (trace: Trace, { fromSeconds, toSeconds }: Limited): boolean => {
+  const third = (toSeconds - fromSeconds) / 3;
+  const first = courseBetween(trace, fromSeconds, fromSeconds + third).rateCPerHour;
+  const last = courseBetween(trace, toSeconds - third, toSeconds).rateCPerHour;
+  return last < BENDING_SHARE * first;
+};
+
 /** Without legs to go by: where the logged output stood at full power while the kiln climbed. */
 const limitedByOutput = (trace: Trace): Limited[] => {
   const { outputPercent, slopeCPerHour, summary } = trace;
@@ -104,6 +116,12 @@ const limitedByOutput = (trace: Trace): Limited[] => {
  * The stretches in which the kiln climbed as fast as it could: ramps programmed at full power, and
  * those in which it fell behind its plan or, where the output was logged, was seen at full power. A
  * logged output that says otherwise overrules falling behind. Without legs only the output tells.
+ * Where the legs are doubtful, only those that also bend as full power does.
  */
-export const findLimited = (trace: Trace, legs: readonly AlignedLeg[]): Limited[] =>
-  legs.length === 0 ? limitedByOutput(trace) : legs.flatMap((leg) => limitedInRamp(trace, leg));
+export const findLimited = (trace: Trace, alignment: Alignment | null): Limited[] => {
+  if (alignment === null || alignment.legs.length === 0) return limitedByOutput(trace);
+  const limited = alignment.legs.flatMap((leg) => limitedInRamp(trace, leg));
+  return alignment.confidence >= TRUSTED_CONFIDENCE
+    ? limited
+    : limited.filter((stretch) => isBending(trace, stretch));
+};

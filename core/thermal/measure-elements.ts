@@ -19,7 +19,7 @@ export const measureElements = (
   coneType: ConeType,
   reference: Reference,
 ): Elements => {
-  const limited = findLimited(trace, alignment?.legs ?? []);
+  const limited = findLimited(trace, alignment);
   const course = courseOfTrace(trace, limited);
   const { fit, reason } = fitKiln(course);
   const known = {
@@ -50,10 +50,14 @@ export const measureElements = (
 const relativeTo = (
   reference: Reference,
   course: ReturnType<typeof courseOfTrace>,
-): Pick<Elements, 'relativePower' | 'relativePowerReason'> => {
+): Pick<Elements, 'relativePower' | 'relativePowerReason' | 'relativeLoad'> => {
   if (reference.known === null) {
-    return { relativePower: null, relativePowerReason: reference.reason };
+    return { relativePower: null, relativePowerReason: reference.reason, relativeLoad: null };
   }
-  const { relative, reason } = relativePower(course, reference.known);
-  return { relativePower: relative, relativePowerReason: reason };
+  const told = relativePower(course, reference.known);
+  return {
+    relativePower: told.relative,
+    relativePowerReason: told.reason,
+    relativeLoad: told.relative === null ? null : told.relativeLoad,
+  };
 };

@@ -10,7 +10,12 @@ export interface RelativePower {
 }
 
 export type RelativePowerResult =
-  | { readonly relative: RelativePower; readonly reason: null }
+  | {
+      readonly relative: RelativePower;
+      /** Heat capacity of ware and shelves over the reference firing's. */
+      readonly relativeLoad: number;
+      readonly reason: null;
+    }
   | { readonly relative: null; readonly reason: NoFit | 'no-reference-fit' };
 
 /** Half the width of an 80 % interval of the normal distribution, in standard deviations. */
@@ -37,7 +42,11 @@ export const relativePower = (
     reference.powerErrorGivenWall,
   );
   const factor = Math.exp(NORMAL_80 * deviation);
-  return { relative: { value, low: value / factor, high: value * factor }, reason: null };
+  return {
+    relative: { value, low: value / factor, high: value * factor },
+    relativeLoad: again.load.share / reference.load.share,
+    reason: null,
+  };
 };
 
 /** The same from two documents, for histories: the course is taken from the firing's curve. */

@@ -24,6 +24,7 @@ export const NOTHING_OF_ELEMENTS: Elements = {
   fitReason: 'never-at-full-power',
   relativePower: null,
   relativePowerReason: 'no-reference',
+  relativeLoad: null,
 };
 
 /** 100 °C/h to 120, half an hour there; 150 °C/h to 1020; 60 °C/h to 1215, a quarter hour there. */

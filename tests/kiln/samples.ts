@@ -227,7 +227,7 @@ export const SAMPLES: readonly Sample[] = [
     shape: shape.twoZones('2026-03-17T06:00:00'),
     shapeInWords: 'comma, year-first date and time apart, two zones, 60 s',
     story: 'Forty minutes without power at 905 °C, then the programme goes on.',
-    mustFind: ['ramp-slow'],
+    mustFind: ['power-interrupted', 'ramp-slow'],
     coneExpected: '6',
   },
   {

@@ -104,7 +104,7 @@ export const KILN_WORDINGS = {
   'heavy-load': {
     name: 'a heavy load',
     title: (topic) =>
-      line`Heating and cooling were both slow, ${percentOf(topic, 'slowerPercent', 'clearly')} slower than usual: a heavy load, not a weak kiln.`,
+      line`The load took up ${percentOf(topic, 'heavierPercent', 'clearly')} more heat than in the firing it is held against.`,
     why: () =>
       'A heavier load takes longer to heat and gives its heat back as slowly. Worn elements slow ' +
       'only the heating.',

@@ -3,10 +3,21 @@ import { findLimited } from '../../../core/thermal/limited.ts';
 import { alignTo, AS_PLANNED, traceOfStretches } from '../../builders/alignment.ts';
 import type { Stretch } from '../../builders/trace.ts';
 
-const limitedIn = (stretches: readonly Stretch[], schedule?: string, outputPercent?: number) => {
+const limitedIn = (
+  stretches: readonly Stretch[],
+  schedule?: string,
+  outputPercent?: number,
+  confidence = 0.8,
+) => {
   const trace = traceOfStretches(stretches);
   const output = outputPercent === undefined ? null : trace.celsius.map(() => outputPercent);
-  return findLimited({ ...trace, outputPercent: output }, alignTo(trace, schedule).legs);
+  return findLimited(
+    { ...trace, outputPercent: output },
+    {
+      ...alignTo(trace, schedule),
+      confidence,
+    },
+  );
 };
 
 /** From 900 °C on the kiln gives 90 °C/h where 180 were asked of it. */
@@ -46,6 +57,19 @@ describe('stretches in which the kiln climbed as fast as it could', () => {
   it('are seen in a logged output that was full, also where the kiln kept up', () => {
     // The three climbs of the schedule; the holds and the fall are none.
     expect(limitedIn(AS_PLANNED, undefined, 100)).toHaveLength(3);
+  });
+
+  it('are only those that bend as full power does, where another programme may have run', () => {
+    // Level at 90 °C/h: perhaps that was programmed.
+    expect(limitedIn(TIRED, undefined, undefined, 0.3)).toEqual([]);
+    const bending: Stretch[] = [
+      ...TIRED.slice(0, 3),
+      { rateCPerHour: 110, toC: 1000 },
+      { rateCPerHour: 90, toC: 1050 },
+      { rateCPerHour: 75, toC: 1100 },
+      ...TIRED.slice(4),
+    ];
+    expect(limitedIn(bending, undefined, undefined, 0.3)).toHaveLength(1);
   });
 
   it('do not take a power cut for full power', () => {

@@ -35,6 +35,7 @@ describe('what a firing says of power and loss', () => {
       fitReason: 'never-at-full-power',
       relativePower: null,
       relativePowerReason: 'no-reference',
+      relativeLoad: null,
     });
   });
 

@@ -1,0 +1,91 @@
+import type { Alignment } from '../../model/document.ts';
+import type { Trace } from '../../model/trace.ts';
+import { seconds, SECONDS_PER_MINUTE } from '../../units.ts';
+import { defineDetector, foundAny, notApplicable, type Draft } from '../detector.ts';
+import { borne, USABLE_CONFIDENCE_PERCENT } from '../schedule-detector.ts';
+
+/**
+ * Chosen: a tuned kiln climbs past a target for some minutes, three quarters of the floor of 15 min
+ * is beyond that, and what sticks for so long will stick for good one day.
+ */
+const STUCK_MINUTES = 12;
+/** Chosen: a climb past the target, not the drift of a hold. */
+const LEAST_OVER_DELTA_C = 10;
+/** Chosen: the record is only ripple below this. */
+const CLIMBING_C_PER_HOUR = 20;
+/** An output so low asks for nothing (chosen). */
+const NO_OUTPUT_PERCENT = 5;
+
+interface Climb {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Target of the climb that was last begun, once it is over; null while a climb is still meant. */
+const levelAt = (alignment: Alignment, atSeconds: number): number | null => {
+  const begun = alignment.legs.filter(
+    ({ actual }) => actual !== null && actual.startSeconds <= atSeconds,
+  );
+  const last = begun.at(-1);
+  if (last === undefined) return null;
+  const climb = begun.findLast(({ kind }) => kind === 'ramp');
+  return climb?.planned.endC ?? null;
+};
+
+const isAsked = (trace: Trace, alignment: Alignment | null, i: number): boolean => {
+  const output = trace.outputPercent?.[i];
+  if (output !== undefined && Number.isFinite(output)) return output > NO_OUTPUT_PERCENT;
+  const level = alignment && levelAt(alignment, trace.atSeconds[i]!);
+  return level === null || trace.smoothC[i]! <= level + 1;
+};
+
+/** Runs of samples in which the kiln climbed though no heat was asked for. */
+const unaskedClimbs = (trace: Trace, alignment: Alignment | null): Climb[] => {
+  const climbs: Climb[] = [];
+  let from = -1;
+  for (let i = 0; i <= trace.atSeconds.length; i++) {
+    const isUnasked =
+      i < trace.atSeconds.length &&
+      trace.slopeCPerHour[i]! - trace.slopeErrorCPerHour[i]! > CLIMBING_C_PER_HOUR &&
+      !isAsked(trace, alignment, i);
+    if (isUnasked && from < 0) from = i;
+    if (isUnasked || from < 0) continue;
+    climbs.push({ from, to: i - 1 });
+    from = -1;
+  }
+  return climbs;
+};
+
+/** Did the kiln go on heating where no heat was asked of it? */
+export const powerStuckOn = defineDetector({
+  id: 'power-stuck-on',
+  needs: ['options', 'samples'],
+  wants: ['alignment'],
+  detect: ({ options, samples, alignment }) => {
+    if (options.kiln?.heat === 'fuel') return notApplicable('fuel-fired');
+    const hasOutput = samples.outputPercent !== null;
+    if (alignment === null && !hasOutput) return notApplicable('no-schedule');
+    const confidencePercent = hasOutput ? 100 : 100 * (alignment?.confidence ?? 0);
+    if (confidencePercent < USABLE_CONFIDENCE_PERCENT) return notApplicable('alignment-uncertain');
+    const drafts = unaskedClimbs(samples, alignment).flatMap(({ from, to }): Draft[] => {
+      const fromSeconds = samples.atSeconds[from]!;
+      const toSeconds = samples.atSeconds[to]!;
+      const stuckMinutes = (toSeconds - fromSeconds) / SECONDS_PER_MINUTE;
+      const overDeltaC = samples.smoothC[to]! - samples.smoothC[from]!;
+      if (stuckMinutes < STUCK_MINUTES || overDeltaC < LEAST_OVER_DELTA_C) return [];
+      return [
+        borne(
+          {
+            severity: 'act',
+            evidence: [{ fromSeconds: seconds(fromSeconds), toSeconds: seconds(toSeconds) }],
+            figures: { stuckMinutes, overDeltaC },
+            thresholds: { stuckMinutes: STUCK_MINUTES, overDeltaC: LEAST_OVER_DELTA_C },
+            instead: ['overshoot', 'schedule-suspect', 'segment-missing'],
+          },
+          confidencePercent,
+        ),
+      ];
+    });
+    return foundAny(drafts);
+  },
+});
