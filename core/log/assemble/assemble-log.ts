@@ -5,7 +5,7 @@ import { MIN_ROWS } from '../limits.ts';
 import type { Log } from '../../model/log.ts';
 import { Refusal } from '../../model/refusal.ts';
 import { quotedNames } from '../text/quoted-names.ts';
-import { gather } from './gather.ts';
+import { extentOf, gather } from './gather.ts';
 import { listRejected } from './listed-rows.ts';
 import { listChannels } from './list-channels.ts';
 import { partSeries, type Parted } from './part-series.ts';
@@ -52,6 +52,23 @@ const refuseTooFew = (
     `of ${columns.length} rows ${kept === 0 ? 'none has' : 'only one has'} both a time and a ` +
       'temperature that can be read; look at the lines, or name the columns',
     lineOf(columns.line[0]!),
+  );
+};
+
+/** @throws Refusal `no-time` where every row has the same time: nothing then tells any rate. */
+const refuseStopped = (
+  seconds: Float64Array,
+  rows: Uint32Array,
+  main: RawColumns,
+  { lineOf }: TableRead,
+): void => {
+  const { min, max } = extentOf(gather(seconds, rows));
+  if (max > min) return;
+  throw new Refusal(
+    'no-time',
+    `the times never move: all ${rows.length} rows have the same one; give the seconds between ` +
+      'readings if they came at a steady interval',
+    lineOf(main.line[rows[0]!]!),
   );
 };
 
@@ -141,6 +158,7 @@ export const assembleLog = (table: TableRead): Log => {
   rejectUntimed(main, time);
   const rows = keptRows(main);
   refuseTooFew(main, rows.length, table.lineOf);
+  refuseStopped(time.seconds, rows, main, table);
   const zero = time.seconds[rows[0]!]!;
   const side = beside(table, parted, main, rows, time, scale);
   const celsius = mainCelsius(main, rows, scale);

@@ -12,6 +12,7 @@ import { joinedStamp, stampOfParts } from '../time/time-reader.ts';
 import { refuseColumn } from './given-roles.ts';
 import { findTime, givenTime, type TimeCandidate } from './find-time.ts';
 import { speaksOfTime } from './name-meaning.ts';
+import { holdsTimes, type ColumnProfile } from './profile.ts';
 import { columnNamed, type TableSample } from './sample.ts';
 import type { TimePlan } from './time-plan.ts';
 
@@ -31,7 +32,30 @@ const givenPlace = (sample: TableSample, wanted: readonly string[]): TimeCandida
   throw new Refusal('bad-option', `no times can be read in ${quotedNames(wanted)}`);
 };
 
+/** A column of times, by its form or its name, that says the same in every row. */
+const stoppedClock = ({ profiles, names, isNamed }: TableSample): ColumnProfile | undefined => {
+  const stopped = profiles.filter((profile) => {
+    const isNamedTime = isNamed && speaksOfTime(names[profile.column] ?? '');
+    const isNumber = profile.numbers !== null && isNamedTime;
+    return profile.distinct === 1 && profile.filled === 1 && (holdsTimes(profile) || isNumber);
+  });
+  return stopped.find(({ kind }) => kind !== 'date') ?? stopped[0];
+};
+
+const refuseStopped = (sample: TableSample, { column, kind }: ColumnProfile): never => {
+  const always = `“${sample.rows[0]?.[column] ?? ''}” on every row`;
+  const what = kind === 'date' ? 'only a date was found, and' : 'the times never move:';
+  throw new Refusal(
+    'no-time',
+    `${what} “${sample.names[column]}” says ${always}; give the seconds between readings if they ` +
+      'came at a steady interval',
+    sample.line,
+  );
+};
+
 const refuseWithoutTime = (sample: TableSample): never => {
+  const stopped = stoppedClock(sample);
+  if (stopped !== undefined && sample.rows.length > 1) return refuseStopped(sample, stopped);
   const columns = sample.isNamed ? ` among the columns ${quotedNames(sample.names)}` : '';
   throw new Refusal(
     'no-time',

@@ -12,6 +12,7 @@ export const COLD_JUNCTION: Vocabulary = {
   stems: [
     ...['coldjunction', 'cold junction', 'reference junction', 'refjunction', 'ref junction'],
     ...['vergleichsstelle', 'kaltstelle', 'soudure froide', 'jonction froide', 'union fria'],
+    ...['klemmentemp', 'anschlusstemp', 'referenzstelle', 'terminal temp', 'punto freddo'],
     ...['junta fria', 'giunto freddo', 'giunzione fredda', 'koude las', 'koudelas', 'koude punt'],
   ],
   words: ['cj', 'cjc', 'cjt'],
@@ -39,6 +40,7 @@ export const DERIVED: Vocabulary = {
     ...['diferencia', 'differenza', 'verschil', 'abweichung', 'deviation', 'desviacion', 'ecart'],
     ...['gradient', 'heating rate', 'ramp rate', 'rate of', 'heizrate', 'aufheizrate', 'vitesse'],
     ...['velocidad', 'velocita', 'snelheid', 'calibration', 'correction', 'offset', 'deadband'],
+    ...['mittlere temp', 'temperatur mittel', 'lowest', 'highest', 'dew pt', 'temperature moy'],
     ...['hysteres', 'humidex', 'heat index', 'wet bulb', 'windchill', 'wind chill'],
   ],
   words: [
@@ -75,11 +77,16 @@ export const SETPOINT: Vocabulary = {
       'setpunt',
       'desired',
       'temp set',
+      'doeltemp',
+      'temperatura programada',
+      'temperatura program',
+      'profile temp',
     ],
   ],
   words: [
     ...['sp', 'sv', 'set', 'soll', 'program', 'prog', 'programa', 'programma', 'cible', 'doel'],
     ...['wsp', 'tsp', 'setp', 'spt', 'tset', 'tsoll', 'setting', 'commanded', 'command', 'prg'],
+    ...['profile', 'profil', 'programada', 'programado', 'programmata', 'geprogrammeerd'],
   ],
 };
 
@@ -203,6 +210,7 @@ export const OTHER_QUANTITY: Vocabulary = {
     ],
     ...['weight', 'gewicht', 'masse', 'oxygen', 'sauerstoff', 'oxigeno', 'ossigeno', 'zuurstof'],
     ...['flow', 'durchfluss', 'debit', 'caudal', 'portata', 'signal', 'latitude', 'longitude'],
+    ...['status', 'quality', 'qualitat', 'qualite', 'calidad', 'kwaliteit', 'validity', 'estado'],
     ...['illumin', 'energy', 'energie', 'energia', 'capacity', 'segment', 'serial'],
   ],
   words: [

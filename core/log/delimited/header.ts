@@ -1,6 +1,7 @@
 import type { Survey, SurveyedLine } from './survey.ts';
 import { fitsKinds } from './survey.ts';
 import { isNumberClass, isTimeClass } from '../text/cell-class.ts';
+import { fold } from '../text/fold.ts';
 import { unitOfText } from '../text/unit-text.ts';
 
 /** Where a table stands in the head of the file. Indices count lines from 0. */
@@ -107,7 +108,7 @@ interface Found extends Omit<TablePlace, 'tables'> {
 }
 
 const keyOf = (header: readonly number[], survey: Survey): string =>
-  header.map((index) => survey.lines[index]!.cells.join('\u0001')).join('\u0002');
+  fold(header.map((index) => survey.lines[index]!.cells.join('\u0001')).join('\u0002'));
 
 /**
  * Finds the table in the head of the file: of the headers that stand above good rows, the one with

@@ -5,6 +5,8 @@ import { AsideLines, type Aside } from './aside-lines.ts';
 import type { Layout } from './layout.ts';
 import { HeaderWatch } from './header-watch.ts';
 import type { SectionClock } from './section-clock.ts';
+import { timeColumnsOf } from '../columns/time-plan.ts';
+import { isCutShort } from './cut-short.ts';
 import { splitLine } from './split.ts';
 import { fitsKinds, lookAt } from './survey.ts';
 
@@ -43,7 +45,8 @@ export class LineReader {
   constructor(layout: Layout, rows: RowReader, sections: SectionClock | null) {
     this.#layout = layout;
     this.#rows = rows;
-    this.#watch = new HeaderWatch(layout.header, sections !== null);
+    const names = layout.sample.isNamed ? layout.sample.aliases.flat() : [];
+    this.#watch = new HeaderWatch(layout.header, names, sections !== null);
     this.#sections = sections;
     this.#hasComments = !layout.sample.rows.some(([first = '']) => COMMENT.test(first));
   }
@@ -71,7 +74,7 @@ export class LineReader {
     if (cells.every((cell) => cell === '')) return this.#break('blank');
     if (!HAS_CHARACTERS.test(text)) return this.#break('text');
     if (this.#sections?.note(cells) === true) return this.#break('text');
-    const seen = this.#watch.note(text, () => this.#fits(cells));
+    const seen = this.#watch.note(text, cells, () => this.#fits(cells));
     if (seen === 'header') {
       this.#setAside('header', line);
       return;
@@ -134,11 +137,8 @@ export class LineReader {
       this.#rows.reject(line, this.#isBareRemark(cells) ? 'event' : reason, time);
     } else if (this.#hasSlid(cells)) {
       this.#rows.reject(line, 'too-many-cells', time);
-    } else if (isUnterminated && this.#isCutNumber(cells)) {
-      this.#rows.reject(line, 'half-written', time);
-    } else {
-      this.#rows.add(cells, line, time);
-    }
+    } else if (isUnterminated) this.#readLast(cells, line, time);
+    else this.#rows.add(cells, line, time);
   }
 
   /** Where rows carry no time of their own, only what looks like a row is one. */
@@ -185,20 +185,14 @@ export class LineReader {
     return cells.slice(this.#rows.plan.width).some((cell) => this.#isValue(cell));
   }
 
-  /** Whether the last line ends within its temperature: fewer decimals than every row before. */
-  #isCutNumber(cells: readonly string[]): boolean {
-    const { temperature } = this.#rows.plan.roles;
-    if (cells.length - 1 !== temperature) return false;
-    const decimals = (cell: string): number => {
-      const at = cell.lastIndexOf(this.#rows.plan.decimalMark);
-      return at < 0 ? 0 : cell.length - at - 1;
-    };
-    const others = this.#layout.sample.rows
-      .slice(0, -1)
-      .map((row) => row[temperature] ?? '')
-      .filter((cell) => /\d$/.test(cell));
-    const fewest = Math.min(...others.map(decimals));
-    return others.length > 0 && decimals(cells[temperature] ?? '') < fewest;
+  /** A last line without its end may break off within its last cell, whatever that holds. */
+  #readLast(cells: readonly string[], line: number, time: number): void {
+    const { plan } = this.#rows;
+    const last = cells.length - 1;
+    const isCut = isCutShort(cells, last, this.#layout.sample.rows, plan.decimalMark);
+    const isNeeded = last === plan.roles.temperature || timeColumnsOf(plan.time).includes(last);
+    if (isCut && isNeeded) this.#rows.reject(line, 'half-written', time);
+    else this.#rows.add(isCut ? cells.with(last, '') : cells, line, time);
   }
 
   #readUntimed(

@@ -51,6 +51,8 @@ const timeToken = (line: string, at: number): { cell: string; length: number } |
   }
   const clock = matchAt(TIME, line, at);
   if (clock === null || Number.isNaN(clockSeconds(clock[0]))) return null;
+  // Nobody types fractions of a second.
+  if (/^[.,:]\d/.test(line.slice(at + clock[0].length, at + clock[0].length + 2))) return null;
   return { cell: clock[0], length: clock[0].length };
 };
 
@@ -81,7 +83,10 @@ const tokensOf = (line: string): Token[] | null => {
   return tokens;
 };
 
-type Pair = Pick<TypedEntry, 'time' | 'temperature'>;
+interface Pair extends Pick<TypedEntry, 'time' | 'temperature'> {
+  /** Whether a number stands in the remark behind it. */
+  hasNumberedRemark?: boolean;
+}
 
 /** The pairs of a line, whichever of the two comes first; null where they do not pair up. */
 const pairsOf = (tokens: readonly Token[]): Pair[] | null => {
@@ -99,7 +104,8 @@ const pairsOf = (tokens: readonly Token[]): Pair[] | null => {
       pairs.push({ time, temperature: '' });
       time = null;
     }
-    if (kind === 'temperature' && !isRemark) {
+    if (kind === 'temperature' && isRemark) pairs[pairs.length - 1]!.hasNumberedRemark = true;
+    else if (kind === 'temperature') {
       if (temperature !== null) return null;
       temperature = cell;
     }
@@ -125,8 +131,12 @@ const isProse = (tokens: readonly Token[]): boolean =>
   tokens.filter(({ kind }) => kind === 'word').length >= 2 &&
   tokens.every(({ kind }) => kind !== 'time');
 
+interface Entry extends TypedEntry {
+  readonly hasNumberedRemark?: boolean;
+}
+
 /** A line's entries: none for a remark, null for a line that nobody types by hand. */
-const entriesOf = (text: string, line: number): TypedEntry[] | null => {
+const entriesOf = (text: string, line: number): Entry[] | null => {
   if (isComment(text)) return [];
   if (hasNoNumber(text)) return isHeader(text) ? null : [];
   const tokens = tokensOf(text);
@@ -135,18 +145,25 @@ const entriesOf = (text: string, line: number): TypedEntry[] | null => {
   return pairsOf(tokens)?.map((pair) => ({ line, text, ...pair })) ?? null;
 };
 
+const plain = ({ line, text, time, temperature }: Entry): TypedEntry => ({
+  ...{ line, text, time, temperature },
+});
+
 /**
  * The times and temperatures that somebody typed or pasted by hand, in any of the usual ways, with
  * remarks between them; null where the text is anything else.
  */
 export const typedEntries = (text: string): TypedEntry[] | null => {
   if (text.length > MOST_CHARS) return null;
-  const entries: TypedEntry[] = [];
+  const entries: Entry[] = [];
   for (const [index, line] of text.split(/\r\n|[\r\n]/).entries()) {
     const found = entriesOf(line, index + 1);
     if (found === null) return null;
     entries.push(...found);
     if (entries.length > MOST_ENTRIES) return null;
   }
-  return entries.filter(({ temperature }) => temperature !== '').length >= 2 ? entries : null;
+  // Numbers behind every single entry are the fields of a program, not remarks.
+  if (entries.every(({ hasNumberedRemark }) => hasNumberedRemark === true)) return null;
+  const paired = entries.filter(({ temperature }) => temperature !== '').length;
+  return paired >= 2 ? entries.map(plain) : null;
 };

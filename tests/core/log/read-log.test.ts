@@ -77,7 +77,7 @@ describe('a random firing in a random dialect', () => {
         expect(crlf).toEqual(lf);
         expect(cr).toEqual(lf);
       }),
-      { numRuns: RUNS / 4 },
+      { numRuns: RUNS },
     );
   });
 
@@ -87,7 +87,7 @@ describe('a random firing in a random dialect', () => {
         const bytes = written(firing, sensible(anyhow));
         expect(readLog(bytes, 'x')).toEqual(readLog(bytes, 'x', {}, { isCareful: true }));
       }),
-      { numRuns: RUNS / 4 },
+      { numRuns: RUNS },
     );
   });
 });
@@ -194,6 +194,18 @@ describe('a file that is no log is refused', () => {
   ])('%s', (_, bytes, words) => {
     const { code, message } = refusal(Uint8Array.from(bytes));
     expect(code).toBe('binary');
+    expect(message).toContain(words);
+  });
+
+  test.each([
+    ['stamps', CLIMB.map((value) => `${stampAt(0)},${value}`), `“${stampAt(0)}” on every row`],
+    ['clocks', CLIMB.map((value) => `06:30,${value}`), '“06:30” on every row'],
+    ['numbers', CLIMB.map((value) => `0,${value}`), '“0” on every row'],
+    ['two rows', [`${stampAt(0)},20`, `${stampAt(0)},25`], 'all 2 rows'],
+  ])('%s that never move', (_, rows, words) => {
+    const { code, message } = refusal(utf8(['Time,Temp °C', ...rows, ''].join('\n')));
+    expect(code).toBe('no-time');
+    expect(message).toContain('the times never move');
     expect(message).toContain(words);
   });
 

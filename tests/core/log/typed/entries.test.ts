@@ -44,6 +44,11 @@ describe('what nobody typed by hand', () => {
     ['one reading', '8:00 20'],
     ['many rows', Array.from({ length: 50 }, (_, i) => `${i}:00 ${20 + i}`).join('\n')],
     ['nothing', ''],
+    [
+      'a system log, whose dates are no temperatures',
+      'Mar 14 06:30:00 shed kiln[812]: temp=21.5\nMar 14 06:50:00 shed kiln[812]: temp=81.5\n',
+    ],
+    ['fractions of a second', '06:30:00.123 -> Temp: 21.5 C\n06:50:00.123 -> Temp: 81.5 C\n'],
   ])('%s', (_, text) => {
     expect(typedEntries(text)).toBeNull();
   });
