@@ -6,6 +6,10 @@ import type { Schedule } from '../core/model/schedule.ts';
 import { createActions } from './app/actions.ts';
 import { App } from './app/app.tsx';
 import { ActionsContext } from './app/use-actions.ts';
+import { createHistoryStore } from './history/history-store.ts';
+import { HistoryContext } from './history/use-history.ts';
+import { createTaker } from './app/take.ts';
+import { createHistorian } from './worker/historian.ts';
 import { createViewStore } from './curve/view-store.ts';
 import { ViewContext } from './curve/use-view.ts';
 import { connectHost } from './host/host.ts';
@@ -19,6 +23,9 @@ import './theme/base.css';
 
 const spawn = (): Worker =>
   new Worker(new URL('./worker/analysis.worker.ts', import.meta.url), { type: 'module' });
+
+const spawnForHistory = (): Worker =>
+  new Worker(new URL('./worker/history.worker.ts', import.meta.url), { type: 'module' });
 
 const start = async (): Promise<void> => {
   const host = await connectHost();
@@ -41,8 +48,10 @@ const start = async (): Promise<void> => {
     nextFrame: (callback) => requestAnimationFrame(callback),
     isWanted: () => !matchMedia('(prefers-reduced-motion: reduce)').matches,
   });
-  const actions = createActions(host, store, view);
-  const { take, notify } = store.getState();
+  const history = createHistoryStore(createHistorian(spawnForHistory), store);
+  const actions = createActions(host, store, view, history);
+  const take = createTaker(store, history);
+  const { notify } = store.getState();
   host.onFilesOpened((files) => void take(files));
   host.onMenuCommand(actions.obey);
   host.onGone(() => {
@@ -55,12 +64,14 @@ const start = async (): Promise<void> => {
     <StrictMode>
       <AppContext value={store}>
         <ViewContext value={view}>
-          <ActionsContext value={actions}>
-            {/* All words are English and all numbers plain, whatever the machine speaks. */}
-            <I18nProvider locale="en">
-              <App />
-            </I18nProvider>
-          </ActionsContext>
+          <HistoryContext value={history}>
+            <ActionsContext value={actions}>
+              {/* All words are English and all numbers plain, whatever the machine speaks. */}
+              <I18nProvider locale="en">
+                <App />
+              </I18nProvider>
+            </ActionsContext>
+          </HistoryContext>
         </ViewContext>
       </AppContext>
     </StrictMode>,

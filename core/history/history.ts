@@ -11,16 +11,19 @@ import { worldMs } from './stamp.ts';
 import { powerByTrend, trendOf } from './trend.ts';
 import { usualTime } from './usual-time.ts';
 
+/** The order of a history: at each place, which of the firings as given stands there. */
+export interface FiringOrder extends Pick<History, 'order'> {
+  readonly places: readonly number[];
+}
+
 /** Oldest first where every firing has a date; else as they came. */
-const inOrder = (
-  entries: readonly FiringEntry[],
-): Pick<History, 'order'> & { entries: FiringEntry[] } => {
-  const times = entries.map(({ startInstant }) =>
+export const firingOrder = (given: readonly Pick<FiringEntry, 'startInstant'>[]): FiringOrder => {
+  const places = given.map((_, i) => i);
+  const times = given.map(({ startInstant }) =>
     startInstant === null ? NaN : worldMs(startInstant),
   );
-  if (times.some(Number.isNaN)) return { order: 'as-given', entries: [...entries] };
-  const places = entries.map((_, i) => i).sort((a, b) => times[a]! - times[b]! || a - b);
-  return { order: 'by-date', entries: places.map((i) => entries[i]!) };
+  if (times.some(Number.isNaN)) return { order: 'as-given', places };
+  return { order: 'by-date', places: places.sort((a, b) => times[a]! - times[b]! || a - b) };
 };
 
 const firingOf = (
@@ -83,7 +86,8 @@ const whyNoTrend = (series: PowerSeries): string => {
 
 /** One kiln's firings as a history: order, relative power, trend, steps, supply, cooling, forecast. */
 export const historyOf = (given: readonly FiringEntry[]): History => {
-  const { order, entries } = inOrder(given);
+  const { order, places } = firingOrder(given);
+  const entries = places.map((i) => given[i]!);
   const series = powerSeries(entries, coupleSteps(entries));
   const trend = trendOf(series.current);
   const history = {

@@ -4,7 +4,7 @@ import { celsiusDelta, celsiusPerHour, celsius } from '../units.ts';
 import { alwaysCautions, COUPLE_CAUTION, ELECTRICAL_CAUTION, hotKilnCaution } from './cautions.ts';
 import { checkReason } from './checks.ts';
 import { FINDING_WORDINGS } from './findings/index.ts';
-import { counted, duration, plainNumber, type Speech } from './speech.ts';
+import { conePlace, counted, duration, plainNumber, type Speech } from './speech.ts';
 import { sentence, type Alternative } from './topic.ts';
 
 /** One finding of a history in words. */
@@ -24,6 +24,8 @@ export interface HistoryRowWords {
   readonly began: string;
   readonly peak: string;
   readonly climb: string;
+  /** The cone that the heat-work comes to. */
+  readonly cone: string;
   readonly power: string;
   readonly note: string;
 }
@@ -74,6 +76,7 @@ const rowOf = (firing: HistoryFiring, say: Speech): HistoryRowWords => ({
   began: firing.startInstant?.slice(0, 16).replace('T', ' ') ?? '–',
   peak: say.temperature(firing.peakC),
   climb: firing.heatingSeconds === null ? '–' : duration(firing.heatingSeconds),
+  cone: firing.conePosition === null ? '–' : conePlace(firing.conePosition),
   power:
     firing.relativePower === null || firing.low === null || firing.high === null
       ? '–'

@@ -1,10 +1,16 @@
-import { curveFile, legsFile, reportFile, verdictText } from '../export/files.ts';
+import { curveFile, historyFile, legsFile, reportFile, verdictText } from '../export/files.ts';
+import type { HistoryStore } from '../history/history-store.ts';
 import { HostGone, type FileToSave, type Host, type MenuCommand } from '../host/host.ts';
+import { historyReport } from '../../core/report/history-report.ts';
+import { historyWords, type HistoryWords } from '../../core/wording/history.ts';
+import { speechIn } from '../../core/wording/speech.ts';
 import { printReport } from '../print/print-report.ts';
 import { openSample, type Sample } from '../samples/samples.ts';
 import type { OpenFiring } from '../state/firing.ts';
 import { openFiring, otherUnit, type AppStore } from '../state/store.ts';
 import type { ViewStore } from '../curve/view-store.ts';
+import type { HistoryLog } from '../worker/history-protocol.ts';
+import { createTaker } from './take.ts';
 
 /** All that the window's buttons, keys and menus do with the outside. */
 export interface Actions {
@@ -18,6 +24,11 @@ export interface Actions {
   readonly save: (file: FileToSave) => void;
   readonly copyVerdict: () => void;
   readonly print: () => void;
+  readonly addToHistory: () => void;
+  readonly saveHistory: () => void;
+  readonly copyHistory: () => void;
+  readonly openFromHistory: (log: HistoryLog) => void;
+  readonly backToHistory: () => void;
   readonly switchUnit: () => void;
   readonly obey: (command: MenuCommand) => void;
 }
@@ -27,8 +38,15 @@ const sentence = (cause: unknown): string =>
     ? cause.message
     : 'That came to a fault of the program; please report what you did.';
 
-export const createActions = (host: Host, store: AppStore, view: ViewStore): Actions => {
+export const createActions = (
+  host: Host,
+  store: AppStore,
+  view: ViewStore,
+  history: HistoryStore,
+): Actions => {
   const state = () => store.getState();
+  const take = createTaker(store, history);
+  const isHistory = (): boolean => history.getState().isShown;
 
   /** Does something that may fail with the machine, and says so where it does. */
   const attempt = (deed: () => Promise<void>): void => {
@@ -39,7 +57,7 @@ export const createActions = (host: Host, store: AppStore, view: ViewStore): Act
   };
 
   const withFiring = (deed: (firing: OpenFiring) => Promise<void>): void => {
-    const firing = openFiring(state());
+    const firing = isHistory() ? null : openFiring(state());
     if (firing) attempt(() => deed(firing));
     else state().notify({ tone: 'said', text: 'Open the log of a firing first.' });
   };
@@ -58,20 +76,37 @@ export const createActions = (host: Host, store: AppStore, view: ViewStore): Act
       await saved(file);
     });
 
+  const copy = async (text: string, what: string): Promise<void> => {
+    const isCopied = await host.copyText(text);
+    const said = isCopied
+      ? `${what} is on the clipboard.`
+      : 'The system would not take the text; select it and copy it by hand.';
+    state().notify({ tone: isCopied ? 'said' : 'problem', text: said });
+  };
+
+  const withHistory = (deed: (words: HistoryWords) => Promise<void>): void => {
+    const { history: told } = history.getState();
+    const { unit } = state().preferences;
+    if (told.kind === 'told') attempt(() => deed(historyWords(told.history, speechIn(unit))));
+  };
+
   const actions: Omit<Actions, 'obey'> = {
-    openLogs: () => attempt(async () => state().take(await host.openLogs())),
-    openSchedule: () => attempt(async () => state().take(await host.openSchedule())),
-    takeFiles: (files) => attempt(async () => state().take(await host.takeFiles(files))),
+    openLogs: () => attempt(async () => take(await host.openLogs())),
+    openSchedule: () => attempt(async () => take(await host.openSchedule())),
+    takeFiles: (files) => attempt(async () => take(await host.takeFiles(files))),
     trySample: (sample) =>
       attempt(async () => {
         const { log, schedule } = await openSample(sample);
         state().notify(null);
+        history.getState().hide();
         await state().openLog(log, schedule);
       }),
     saveReport: () =>
-      withFiring(async ({ document, words }) => {
-        await saved(reportFile(document, words.unit));
-      }),
+      isHistory()
+        ? actions.saveHistory()
+        : withFiring(async ({ document, words }) => {
+            await saved(reportFile(document, words.unit));
+          }),
     saveCurve: () =>
       withFiring(async ({ document, words }) => {
         await saved(curveFile(document, words.unit));
@@ -82,18 +117,28 @@ export const createActions = (host: Host, store: AppStore, view: ViewStore): Act
       }),
     save,
     copyVerdict: () =>
-      withFiring(async ({ words }) => {
-        const isCopied = await host.copyText(verdictText(words));
-        const text = isCopied
-          ? 'The verdict is on the clipboard.'
-          : 'The system would not take the text; select it and copy it by hand.';
-        state().notify({ tone: isCopied ? 'said' : 'problem', text });
-      }),
+      isHistory()
+        ? actions.copyHistory()
+        : withFiring(({ words }) => copy(verdictText(words), 'The verdict')),
     print: () =>
       withFiring(({ document, words }) => {
         printReport(document, words.unit);
         return Promise.resolve();
       }),
+    addToHistory: () =>
+      attempt(async () => {
+        const { logs, refused } = await host.openLogs();
+        const text = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`).join(' ');
+        state().notify(text === '' ? null : { tone: 'problem', text });
+        if (logs.length > 0) await history.getState().add(logs);
+      }),
+    saveHistory: () =>
+      withHistory(async (words) => {
+        await saved(historyFile(words));
+      }),
+    copyHistory: () => withHistory((words) => copy(historyReport(words), 'The history')),
+    openFromHistory: (log) => attempt(() => history.getState().openOne(log)),
+    backToHistory: () => attempt(() => history.getState().comeBack()),
     switchUnit: () => {
       const unit = otherUnit(state().preferences.unit);
       state().setPreferences({ unit });

@@ -2,6 +2,8 @@ import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { fitsWords } from '../../core/wording/fits.ts';
 import { openDesk } from '../desk/open-desk.ts';
 import { useViewStore } from '../curve/use-view.ts';
+import { HistoryPage } from '../history/history-page.tsx';
+import { useHistory } from '../history/use-history.ts';
 import { goTo } from '../sheet/go-to.ts';
 import { EmptyState } from '../sheet/empty-state.tsx';
 import { ReadingState } from '../sheet/reading-state.tsx';
@@ -23,6 +25,9 @@ import '../controls/controls.css';
 import './app.css';
 
 const Shown = ({ firing }: { readonly firing: Firing }) => {
+  const isHistory = useHistory((state) => state.isShown);
+  const history = useHistory((state) => state.history);
+  if (isHistory) return <HistoryPage history={history} />;
   switch (firing.kind) {
     case 'empty':
       return <EmptyState />;
@@ -136,7 +141,7 @@ const labelOf = (control: Element): string =>
  * What was pressed may be gone with the state before: the focus then goes to the same control of the
  * reading desk, where it was there, else to the new heading.
  */
-const useFocusKept = (kind: Firing['kind']): void => {
+const useFocusKept = (kind: string): void => {
   const isFirst = useRef(true);
   const atDesk = useRef('');
   useEffect(() => {
@@ -165,6 +170,12 @@ const useFocusKept = (kind: Firing['kind']): void => {
   }, [kind]);
 };
 
+const firingName = (firing: Firing): string | null =>
+  firing.kind === 'empty' ? null : firing.log.fileName;
+
+const titled = (name: string | null): string =>
+  name === null ? 'Afterfire' : `${name} – Afterfire`;
+
 /** The window: a bar, what can be told, and the sheet. */
 export const App = () => {
   const firing = useApp((state) => state.firing);
@@ -174,11 +185,12 @@ export const App = () => {
   useTextSize(textPercent);
   const isNarrow = useIsNarrow(textPercent);
   useKeys();
-  useFocusKept(firing.kind);
+  const isHistory = useHistory((state) => state.isShown);
+  const historyKind = useHistory((state) => state.history.kind);
+  useFocusKept(isHistory ? `history-${historyKind}` : firing.kind);
   useEffect(() => {
-    const name = firing.kind === 'empty' ? null : firing.log.fileName;
-    document.title = name === null ? 'Afterfire' : `${name} – Afterfire`;
-  }, [firing]);
+    document.title = titled(isHistory ? 'History' : firingName(firing));
+  }, [firing, isHistory]);
   return (
     <>
       <Bar />

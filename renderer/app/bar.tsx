@@ -1,6 +1,7 @@
 import { Button, Menu, MenuItem, MenuTrigger, Popover, Separator } from 'react-aria-components';
 import { openFiring, TEXT_STEPS } from '../state/store.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
+import { useHistory } from '../history/use-history.ts';
 import { useActions } from './use-actions.ts';
 import './bar.css';
 
@@ -124,12 +125,25 @@ const UnitSwitch = () => {
   );
 };
 
+/** Back from the sheet of one firing to the history that it belongs to. */
+const HistoryButton = () => {
+  const { backToHistory } = useActions();
+  const isAway = useHistory(({ isShown, history }) => !isShown && history.kind !== 'none');
+  const count = useHistory(({ logs }) => logs.length);
+  return isAway ? (
+    <button type="button" className="button" onClick={backToHistory}>
+      History of {count}
+    </button>
+  ) : null;
+};
+
 /** The one bar of the window: open, tell, unit, save, view, keys. */
 export const Bar = () => {
   const actions = useActions();
   const store = useAppStore();
   const isTelling = useApp((state) => state.isTelling);
-  const hasFiring = useApp((state) => openFiring(state) !== null);
+  const isHistory = useHistory(({ isShown }) => isShown);
+  const hasFiring = useApp((state) => openFiring(state) !== null) && !isHistory;
   const { showTelling, showDialog } = store.getState();
   return (
     <header className="bar">
@@ -146,6 +160,7 @@ export const Bar = () => {
       >
         Schedule and kiln
       </button>
+      <HistoryButton />
       <span className="bar-space" />
       <UnitSwitch />
       {hasFiring ? <SaveMenu /> : null}

@@ -4,8 +4,13 @@ import type { FindingWords } from '../../core/wording/findings.ts';
 import { Caution } from '../controls/caution.tsx';
 import { SeverityShape } from './severity-shape.tsx';
 
+/** As much of a finding's words as its note shows, of one firing or of a kiln's history. */
+export type NoteWords = Omit<FindingWords, 'id' | 'name' | 'title'> & {
+  readonly title: Pick<FindingWords['title'], 'text'>;
+};
+
 interface NoteProps {
-  readonly finding: FindingWords;
+  readonly finding: NoteWords;
   readonly isOpen: boolean;
   readonly isDim: boolean;
   readonly onToggle: () => void;
@@ -42,7 +47,7 @@ const Alternatives = ({ couldBe }: Pick<FindingWords, 'couldBe'>) => (
   </ul>
 );
 
-const Body = ({ why, measured, couldBe, remedy, caution }: FindingWords) => (
+const Body = ({ why, measured, couldBe, remedy, caution }: NoteWords) => (
   <>
     <p>{prose(why)}</p>
     {measured.length === 0 ? null : <Measured measured={measured} />}

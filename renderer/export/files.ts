@@ -2,6 +2,8 @@ import { curveCsv, legsCsv } from '../../core/report/csv.ts';
 import { htmlReport } from '../../core/report/html-report.ts';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
+import { historyReport } from '../../core/report/history-report.ts';
+import type { HistoryWords } from '../../core/wording/history.ts';
 import type { Words } from '../../core/wording/wording.ts';
 import type { FileToSave } from '../host/host.ts';
 
@@ -31,6 +33,12 @@ export const legsFile = (document: AnalysisDocument, unit: TemperatureUnit): Fil
   fileName: named(document, '.legs.csv'),
   kind: 'text/csv',
   text: legsCsv(document, unit),
+});
+
+export const historyFile = (words: HistoryWords): FileToSave => ({
+  fileName: 'kiln-history.txt',
+  kind: 'text/plain',
+  text: historyReport(words),
 });
 
 /** The verdict as plain text, with which firing it is about and what becomes of the load. */

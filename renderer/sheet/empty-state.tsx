@@ -13,6 +13,9 @@ export const EmptyState = () => {
         The file your logger or controller wrote: CSV, text or JSON, as it is. Drop the schedule
         beside it if you have it as a file; you can also choose or type it later.
       </p>
+      <p className="muted">
+        Several logs of one kiln, opened or dropped together, are told as its history.
+      </p>
       {schedule === undefined ? null : (
         <p>
           <strong>Schedule “{schedule.name}” is ready</strong> for the log you open next.

@@ -48,7 +48,12 @@ export interface AppState {
 
   /** Takes files in, by whichever way they came. */
   readonly take: (opened: Opened) => Promise<void>;
-  readonly openLog: (log: OpenedLog, schedule?: OpenedSchedule | null) => Promise<void>;
+  /** Opens a log, by what is `known` to be told of it, else by what stays true of the kiln. */
+  readonly openLog: (
+    log: OpenedLog,
+    schedule?: OpenedSchedule | null,
+    known?: Options,
+  ) => Promise<void>;
   readonly takeSchedule: (schedule: OpenedSchedule) => Promise<void>;
   /** Replaces all that was told; the answer follows at once. */
   readonly setTold: (told: Options) => Promise<void>;
@@ -242,21 +247,19 @@ export const createAppStore = (
       announcement: '',
 
       take: async ({ logs, schedule, refused }) => {
-        const [log, ...others] = logs;
+        const [log] = logs;
         const problems = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`);
-        if (log && others.length > 0) {
-          problems.push(`One firing at a time: “${log.fileName}” was opened, the others were not.`);
-        }
         set({ notice: problems.length === 0 ? null : problem(problems.join(' ')) });
         if (log) await get().openLog(log, schedule);
         else if (schedule) await get().takeSchedule(schedule);
       },
 
-      openLog: async (log, given = null) => {
+      openLog: async (log, given = null, known) => {
         const { firing, told } = get();
         const waiting = firing.kind === 'empty' || firing.kind === 'refused';
         // A schedule that was chosen before there was a log is meant for this one.
-        const kept = waiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
+        const before = waiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
+        const kept = known ?? before;
         const chosen = given === null ? null : readGiven(given);
         set({ told: retold(kept, chosen === null ? {} : { schedule: chosen }), isDesk: false });
         await read(logFile(log));
@@ -265,7 +268,7 @@ export const createAppStore = (
       takeSchedule: async (given) => {
         const schedule = readGiven(given);
         if (schedule === null) return;
-        const text = `Schedule “${schedule.name}” is ready. Now open the log of a firing.`;
+        const text = `Schedule “${schedule.name}” is ready.`;
         if (get().firing.kind === 'empty') set({ notice: { tone: 'said', text } });
         set({ told: retold(get().told, { schedule }) });
         await revise();

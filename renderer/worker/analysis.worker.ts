@@ -1,7 +1,7 @@
 import '../no-code-from-text.ts';
-import { detect } from 'chardet';
 import { buffersOf, createAnswerer, refusedBy } from './answerer.ts';
 import type { AnalysisRequest, FitRequest, WorkerMessage, WorkerRequest } from './protocol.ts';
+import { SURROUNDINGS } from './surroundings.ts';
 
 /** The worker's own side of `self`, which the DOM's types take for a window. */
 interface WorkerSelf {
@@ -10,14 +10,7 @@ interface WorkerSelf {
 }
 const worker = self as unknown as WorkerSelf;
 
-/** The system's own hash is there in secure contexts only. */
-const sha256 = async (bytes: Uint8Array<ArrayBuffer>): Promise<string | null> => {
-  if (!isSecureContext) return null;
-  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('');
-};
-
-const { answer, fit } = createAnswerer({ guessEncoding: detect, sha256 });
+const { answer, fit } = createAnswerer(SURROUNDINGS);
 
 const analyse = async (request: AnalysisRequest): Promise<void> => {
   const { id } = request;

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { HARD_GLAZE, wornKilnLogs } from '../builders/kiln-history.ts';
 import { dropFiles, sampleFile, settled, textFile } from '../e2e/window.ts';
 
 /** A screen or a state of the window, and how a person comes to it from the window with nothing open. */
@@ -249,6 +250,15 @@ export const PICTURE_STATES: readonly PictureState[] = [
       await press(page, /^Save/);
       await page.getByRole('menu').waitFor();
     }),
+  },
+  {
+    name: 'history',
+    reach: async (page) => {
+      const logs = wornKilnLogs(9, 0.13).map(({ name, text }) => textFile(name, text));
+      const plan = textFile('hard.schedule.json', JSON.stringify(HARD_GLAZE));
+      await dropFiles(page, [...logs, plan, textFile('not-a-log.csv', 'nothing here\n')]);
+      await page.locator('.history').waitFor();
+    },
   },
   {
     name: 'menu-view',

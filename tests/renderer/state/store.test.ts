@@ -135,12 +135,17 @@ describe('opening a log', () => {
 });
 
 describe('files that come in together', () => {
-  it('are a log with its schedule; of several logs the first is opened, which is said', () => {
+  it('are a log with its schedule', () => {
     const { asked, state } = setUp();
-    void state().take(opened({ logs: [log('a.csv'), log('b.csv')], schedule: SCHEDULE }));
+    void state().take(opened({ logs: [log('a.csv')], schedule: SCHEDULE }));
     expect(asked[0]![0].fileName).toBe('a.csv');
     expect(asked[0]![1].schedule?.name).toBe('Mine');
-    expect(state().notice?.text).toContain('a.csv');
+  });
+
+  it('may be opened by what is known of the log', () => {
+    const { asked, state } = setUp();
+    void state().openLog(log('a.csv'), null, { cone: '6', purpose: 'glaze' });
+    expect(asked[0]![1]).toEqual({ cone: '6', purpose: 'glaze' });
   });
 
   it('may hold a schedule that cannot be used: the log is opened, and the line is said', () => {
