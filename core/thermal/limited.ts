@@ -12,6 +12,8 @@ const CLIMBING_SHARE = 0.1;
 const BEHIND_ERRORS = 2;
 /** A controller eases into and out of a ramp; slopes this near its ends say nothing (chosen). */
 const EASING_SECONDS = 600;
+/** Before a target that it nears at full power it eases off over its band and more (chosen). */
+const EASING_DELTA_C = 60;
 /** Shorter stretches are ripple (chosen). */
 const SHORTEST_SECONDS = 1200;
 /** With less certainty than this another programme may have run: a slow ramp may be meant (chosen). */
@@ -73,13 +75,22 @@ const outputAgrees = (trace: Trace, [fromSeconds, toSeconds]: [number, number]):
   return logged.length === 0 || full > logged.length / 2;
 };
 
+/** A ramp programmed at full power, up to where its controller may ease off before the target. */
+const limitedInFull = (trace: Trace, actual: NonNullable<AlignedLeg['actual']>): Limited[] => {
+  const { smoothC, outputPercent } = trace;
+  const easesC = actual.endC - EASING_DELTA_C;
+  const isFull = (i: number) =>
+    outputPercent === null ? smoothC[i]! < easesC : outputPercent[i]! >= FULL_OUTPUT_PERCENT;
+  return spansWhere(trace, actual.startSeconds, actual.endSeconds, isFull).map(([start, end]) =>
+    limitedBetween(trace, start, end, null),
+  );
+};
+
 const limitedInRamp = (trace: Trace, leg: AlignedLeg): Limited[] => {
   const { actual, planned } = leg;
   if (leg.kind !== 'ramp' || actual === null) return [];
   const rate = planned.rateCPerHour;
-  if (rate === null) {
-    return [limitedBetween(trace, actual.startSeconds, actual.endSeconds, null)];
-  }
+  if (rate === null) return limitedInFull(trace, actual);
   const { outputPercent } = trace;
   const isLimited = (i: number) => {
     const slope = trace.slopeCPerHour[i]!;

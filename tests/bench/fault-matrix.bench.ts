@@ -1,5 +1,5 @@
 /** Each finding on seeded firings that have it beyond its floor, and on such that fall short of it. */
-import type { FindingId } from '../../core/model/finding.ts';
+import type { Finding, FindingId } from '../../core/model/finding.ts';
 import { fired, type Fired } from '../builders/fired.ts';
 import { FAULT_ROWS, type FaultCase, type FaultRow } from './fault-rows.ts';
 import { drawnSetup } from '../kiln/bench-firings.ts';
@@ -21,33 +21,51 @@ const analysed = ({ setup, told, reference }: FaultCase): Fired => {
 const findingOf = ({ document }: Fired, id: FindingId) =>
   document.findings.find((finding) => finding.id === id);
 
+interface Tried {
+  readonly drawn: FaultCase;
+  readonly firing: Fired;
+  readonly finding: Finding | undefined;
+}
+
+const tried = (id: FindingId, drawn: FaultCase): Tried => {
+  const firing = analysed(drawn);
+  return { drawn, firing, finding: findingOf(firing, id) };
+};
+
+/** The worst of each figure that the truth knows, with what it is in. */
+const worstOff = ({ off = {} }: FaultRow, firings: readonly Tried[]): string =>
+  Object.entries(off)
+    .map(([unit, of]) => {
+      const all = firings.flatMap(({ firing, finding, drawn }) =>
+        finding === undefined ? [] : [of(firing, finding, drawn)],
+      );
+      return `${Math.max(...all).toFixed(1)} ${unit}`;
+    })
+    .join(', ');
+
 const rowOf = (row: FaultRow): Table['rows'][number] => {
-  const random = seededRandom(SEED).fork(row.id);
-  const beyond = Array.from({ length: BEYOND }, () => analysed(row.beyond(random)));
-  const short = Array.from({ length: SHORT }, () => analysed(row.short(random)));
-  const found = beyond.flatMap((firing) => {
-    const finding = findingOf(firing, row.id);
-    return finding === undefined ? [] : [{ firing, finding }];
-  });
+  const { id, what } = row;
+  const random = seededRandom(SEED).fork(`${id}, ${what}`);
+  const beyond = Array.from({ length: BEYOND }, () => tried(id, row.beyond(random)));
+  const short = Array.from({ length: SHORT }, () => tried(id, row.short(random)));
+  const found = beyond.filter(({ finding }) => finding !== undefined);
   const missed = beyond
-    .filter((firing) => findingOf(firing, row.id) === undefined)
-    .map(({ document }) => document.checks.find(({ id }) => id === row.id)!.reason);
-  const errors = found.map(({ firing, finding }) => row.error?.(firing, finding) ?? NaN);
-  const worst = errors.filter(Number.isFinite).reduce((most, value) => Math.max(most, value), 0);
+    .filter(({ finding }) => finding === undefined)
+    .map(({ firing }) => firing.document.checks.find((check) => check.id === id)!.reason);
   return [
-    row.id,
+    id,
+    what,
     `${found.length} of ${BEYOND}`,
     [...new Set(missed)].join(', '),
-    row.error === undefined ? '' : worst.toFixed(1),
-    row.errorUnit ?? '',
-    short.filter((firing) => findingOf(firing, row.id)?.severity === 'act').length,
-    short.filter((firing) => findingOf(firing, row.id) !== undefined).length,
+    worstOff(row, beyond),
+    short.filter(({ finding }) => finding !== undefined).length,
+    short.filter(({ finding }) => finding?.severity === 'act').length,
   ];
 };
 
 const matrix = (): Table => ({
   title: 'Fault matrix: seeded firings beyond the floor of each finding, and short of it',
-  columns: ['finding', 'found', 'missed for', 'worst error', 'of', 'short: act', 'short: any'],
+  columns: ['finding', 'cases', 'found', 'missed for', 'worst off', 'short: told', 'short: act'],
   rows: FAULT_ROWS.map(rowOf),
   notes: [
     `${BEYOND} firings beyond and ${SHORT} short of the floor, crossed with noise, sampling, rounding.`,

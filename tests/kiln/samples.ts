@@ -165,7 +165,7 @@ export const SAMPLES: readonly Sample[] = [
     shapeInWords: 'JSON array of records, epoch seconds, setpoint and output, 60 s',
     story:
       'One of three element circuits opens at 910 °C: on at full power, slower; the controller waits.',
-    mustFind: ['ramp-slow'],
+    mustFind: ['element-lost', 'ramp-slow'],
     coneExpected: '6',
   },
   {

@@ -1,9 +1,10 @@
 import type { Elements } from '../../model/document.ts';
 import type { Trace } from '../../model/trace.ts';
 import { seconds, SECONDS_PER_MINUTE } from '../../units.ts';
-import { findSlopeDrop } from '../../thermal/slope-drop.ts';
-import { fitPowerStep, type PowerStep } from '../../thermal/fit-kiln.ts';
+import { outputShares } from '../../thermal/output-shares.ts';
 import { courseOfTrace } from '../../thermal/power-course.ts';
+import { findPowerStep, fitPowerStep, type PowerStep } from '../../thermal/power-step.ts';
+import { usableWindows, wholeShares, type NoWindows } from '../../thermal/power-windows.ts';
 import { clear, defineDetector, found, notApplicable, type Figures } from '../detector.ts';
 
 /** The floor of the issue: a sixth, one circuit of six, is 16.7 % (reference notes, computed). */
@@ -21,13 +22,17 @@ interface Loss extends PowerStep {
   readonly atSeconds: number;
 }
 
-const lossIn = (samples: Trace, limited: Elements['limited']): Loss | null => {
+/** The surest loss, null where there is none, or why the firing cannot tell. */
+const lossIn = (samples: Trace, limited: Elements['limited']): Loss | null | NoWindows => {
   const course = courseOfTrace(samples, limited);
-  const drop = findSlopeDrop(samples, limited);
-  if (course === null || drop === null) return null;
-  const interval = Math.round((drop.atSeconds - course.startSeconds) / course.intervalSeconds);
-  const step = fitPowerStep(course, interval);
-  return step && { ...step, atSeconds: drop.atSeconds };
+  if (course === null) return 'log-starts-hot';
+  const shares = outputShares(samples, course) ?? wholeShares(course);
+  const windows = usableWindows(course, shares);
+  if (typeof windows === 'string') return windows;
+  const interval = findPowerStep(course, shares);
+  if (interval === null) return null;
+  const step = fitPowerStep(course, interval, shares);
+  return step && { ...step, atSeconds: course.startSeconds + interval * course.intervalSeconds };
 };
 
 /** One of so many circuits takes this share, if the number is known and the loss fits. */
@@ -38,14 +43,19 @@ const circuitFigures = (circuits: number | undefined, lostPercent: number): Figu
   return isOne ? { oneCircuitPercent } : {};
 };
 
-/** Did the kiln lose a part of its power from one moment to the next, while at full power? */
+/**
+ * Did the kiln lose a part of its power from one moment to the next? Told while it was at full power,
+ * or at any power whose output was logged.
+ */
 export const elementLost = defineDetector({
   id: 'element-lost',
   needs: ['options', 'elements', 'samples'],
   detect: ({ options, elements, samples }) => {
-    if (elements.limited.length === 0) return notApplicable('never-at-full-power');
     const loss = lossIn(samples, elements.limited);
     if (loss === null) return clear();
+    if (typeof loss === 'string') {
+      return notApplicable(loss === 'never-at-full-power' ? loss : 'power-not-fitted');
+    }
     const lostPercent = 100 * loss.lostShare;
     if (lostPercent < WATCH_PERCENT || loss.lostShare < SURE_ERRORS * loss.error) return clear();
     const at = seconds(loss.atSeconds);
