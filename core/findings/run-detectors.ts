@@ -1,4 +1,5 @@
 import type { Check, Evidence, Finding, FindingId, Severity } from '../model/finding.ts';
+import { canHave, heatSourceOf, type HeatSource } from '../model/heat-source.ts';
 import { seconds, type Seconds } from '../units.ts';
 import { DETECTORS } from './detector-list.ts';
 import type { Detector, Draft, FactName, NotApplicableReason, Verdict } from './detector.ts';
@@ -48,13 +49,14 @@ const finite = (values: Draft['figures']): Record<string, number> => {
   return { ...values } as Record<string, number>;
 };
 
-const stamped = (id: FindingId, draft: Draft, endSeconds: Seconds): Finding => ({
+/** A kiln that burns fuel has nothing electric to explain what is found. */
+const stamped = (id: FindingId, draft: Draft, heat: HeatSource, endSeconds: Seconds): Finding => ({
   id,
   severity: draft.severity,
   evidence: draft.evidence.map((evidence) => onRecord(evidence, endSeconds)),
   figures: finite(draft.figures),
   thresholds: finite(draft.thresholds),
-  instead: [...draft.instead],
+  instead: draft.instead.filter((other) => canHave(heat, other)),
 });
 
 const firstSeconds = ({ evidence }: Finding): number =>
@@ -76,13 +78,14 @@ export const runDetectors = (
   onFailure?: (id: FindingId, cause: unknown) => void,
 ): { findings: Finding[]; checks: Check[] } => {
   const findings: Finding[] = [];
+  const heat = heatSourceOf(facts.options);
   const check = (detector: Detector): Check => {
     const { id } = detector;
     try {
       const verdict = judge(facts, detector);
       if (verdict.outcome !== 'found') return { id, ...verdict };
       const endSeconds = facts.trace.durationSeconds;
-      findings.push(...verdict.findings.map((draft) => stamped(id, draft, endSeconds)));
+      findings.push(...verdict.findings.map((draft) => stamped(id, draft, heat, endSeconds)));
       return { id, outcome: 'found', reason: 'measured' };
     } catch (cause) {
       onFailure?.(id, cause);

@@ -25,7 +25,7 @@ interface Power {
 
 const powerOf = (document: Fired, base: Fired | undefined): Power => {
   const { elements } = document;
-  if (elements === null) return { power: null, reason: 'no-elements' };
+  if (elements === null) return { power: null, reason: 'fuel-fired' };
   // Its own reason says more than that there was nothing to hold it against.
   if (base === undefined) return { power: null, reason: elements.fitReason ?? 'no-reference-fit' };
   const { relative, reason } = relativePowerOf(document, base);

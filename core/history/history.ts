@@ -77,7 +77,10 @@ const cyclesOf = (
   );
 };
 
-const whyNoTrend = (series: PowerSeries): string => {
+const whyNoTrend = (entries: readonly FiringEntry[], series: PowerSeries): string => {
+  if (entries.length > 0 && entries.every(({ powerReason }) => powerReason === 'fuel-fired')) {
+    return 'fuel-fired';
+  }
   if (series.relative.every((power) => power === null)) return 'no-relative-power';
   return series.steps.some(({ kind }) => kind === 'restored')
     ? 'too-few-since-restored'
@@ -90,16 +93,18 @@ export const historyOf = (given: readonly FiringEntry[]): History => {
   const entries = places.map((i) => given[i]!);
   const series = powerSeries(entries, coupleSteps(entries));
   const trend = trendOf(series.current);
+  const trendReason = trend === null ? whyNoTrend(entries, series) : null;
+  const forecast = forecastOf(series.current, trend, lastRampPower(entries, series.unit));
   const history = {
     schemaVersion: 1 as const,
     order,
     firings: entries.map((_, index) => firingOf(entries, index, series)),
     trend,
-    trendReason: trend === null ? whyNoTrend(series) : null,
+    trendReason,
     steps: [...series.steps],
     supply: cyclesOf(entries, series, trend),
     cooling: compareCooling(entries),
-    forecast: forecastOf(series.current, trend, lastRampPower(entries, series.unit)),
+    forecast: trendReason === 'fuel-fired' ? { ...forecast, reason: trendReason } : forecast,
   };
   return { ...history, findings: historyFindings(history) };
 };

@@ -1,4 +1,5 @@
 import { celsius } from '../units.ts';
+import type { HeatSource } from '../model/heat-source.ts';
 import type { Speech } from './speech.ts';
 
 /** Before anyone touches what carries current. */
@@ -6,6 +7,14 @@ export const ELECTRICAL_CAUTION =
   'Before touching elements, terminals, relays or wiring, switch the kiln off at its breaker and ' +
   'lock it out; contacts that have welded keep it heating after the switch says off. This is work ' +
   'for a qualified person, under your local electrical code.';
+
+/** Before anyone touches what burns: gas, flame, fumes. */
+export const FUEL_CAUTION =
+  'If you smell gas, light and switch nothing: shut the supply off if that is safe, get everyone ' +
+  'out and call for help from outside. After a flame failure shut the gas off and air the chamber ' +
+  'as the kiln’s maker says before anyone lights it again. Fire gives off carbon monoxide, most of ' +
+  'all in reduction: ventilate, and have an alarm for it. Pressure, burners, orifices and flame ' +
+  'safeguards are work for a licensed gas fitter, under your local codes.';
 
 /** Before anyone acts on a hot kiln. */
 export const hotKilnCaution = (say: Speech): string =>
@@ -38,11 +47,28 @@ export const COUPLE_CAUTION =
   'sorted out, watch the firing with cones: a controller that is told too low a temperature goes ' +
   'on heating.';
 
+/** The same at a kiln that burns fuel, where it is often a person who is told too little. */
+export const FUEL_COUPLE_CAUTION =
+  'Change or move a couple only with the kiln cold and its fuel shut off. Until it is sorted out, ' +
+  'watch the firing with cones: whoever, or whatever, is told too low a temperature goes on heating.';
+
+const CODES: Readonly<Record<HeatSource, readonly string[]>> = {
+  electric: [
+    'Local electrical and ventilation codes and licensed practice decide, also where they differ ' +
+      'from what is said here.',
+  ],
+  fuel: [
+    'A kiln that burns fuel gives off carbon monoxide, which nobody can smell: never fire it ' +
+      'without ventilation that your local code accepts, and keep an alarm for it.',
+    'Local gas, fire, flue and ventilation codes and licensed practice decide, also where they ' +
+      'differ from what is said here.',
+  ],
+};
+
 /** What stands at the foot of every answer, whatever was found. */
-export const alwaysCautions = (): readonly string[] => [
+export const alwaysCautions = (heat: HeatSource): readonly string[] => [
   'This reading of a log is advice, not protection: it replaces neither witness cones nor an ' +
     'over-temperature cut-out.',
   'Old linings may hold asbestos or ceramic fibre: do not brush, cut or blow them out.',
-  'Local electrical and ventilation codes and licensed practice decide, also where they differ ' +
-    'from what is said here.',
+  ...CODES[heat],
 ];

@@ -1,5 +1,6 @@
 import type { Check, FindingId } from '../model/finding.ts';
-import { FINDING_WORDINGS } from './findings/index.ts';
+import type { HeatSource } from '../model/heat-source.ts';
+import { wordingOf } from './findings/index.ts';
 import { sentence } from './topic.ts';
 
 /** One detector's outcome in words: silence is no clean bill of health, so each is listed. */
@@ -33,7 +34,7 @@ export const CHECK_REASONS: Readonly<Record<string, string>> = {
   'no-schedule': 'no schedule was given to hold the record against',
   'no-alignment': 'the schedule could not be laid on this record',
   'no-heat-work': 'the heat-work could not be worked out',
-  'fuel-fired': 'a fuel-fired kiln has no elements to judge',
+  'fuel-fired': 'this is judged of electric kilns only',
   'never-at-full-power': 'the kiln was never at full power for long enough',
   'power-not-fitted': 'the record does not allow power and losses to be worked out',
   'alignment-uncertain': 'the schedule could not be laid on this record with any certainty',
@@ -67,11 +68,11 @@ export const idAsWords = (id: string): string => id.replace(/-/g, ' ');
 export const checkReason = (reason: string): string => CHECK_REASONS[reason] ?? idAsWords(reason);
 
 /** The outcome of every check, in the document's order. */
-export const checksWords = (checks: readonly Check[]): CheckWords[] =>
+export const checksWords = (checks: readonly Check[], heat: HeatSource): CheckWords[] =>
   checks.map(({ id, outcome, reason }) => ({
     id,
     outcome,
-    name: sentence(FINDING_WORDINGS[id].name),
+    name: sentence(wordingOf(id, heat).name),
     outcomeWord: OUTCOME_WORDS[outcome],
     reason: checkReason(reason),
   }));

@@ -1,7 +1,8 @@
 import type { AnalysisDocument } from '../model/document.ts';
 import type { Finding, FindingId, Severity } from '../model/finding.ts';
+import { canHave, heatSourceOf } from '../model/heat-source.ts';
 import { figureWords, type FigureWords } from './figures.ts';
-import { FINDING_WORDINGS } from './findings/index.ts';
+import { wordingOf } from './findings/index.ts';
 import type { Line } from './line.ts';
 import { plainNumber, type Speech } from './speech.ts';
 import { sentence, type Alternative, type Topic } from './topic.ts';
@@ -52,9 +53,12 @@ const trustSentence = ({ figures }: Finding): string => {
 
 const findingWords = (topic: Topic, letter: string): FindingWords => {
   const { finding, say } = topic;
-  const wording = FINDING_WORDINGS[finding.id];
+  const heat = heatSourceOf(topic.document.options);
+  const wording = wordingOf(finding.id, heat);
   const alternatives = [
-    ...finding.instead.map((id) => FINDING_WORDINGS[id].alternative),
+    ...finding.instead
+      .filter((id) => canHave(heat, id))
+      .map((id) => wordingOf(id, heat).alternative),
     ...wording.couldBe(topic),
   ];
   return {

@@ -1,9 +1,16 @@
 import type { Severity } from '../model/finding.ts';
 import type { History, HistoryFinding, HistoryFiring } from '../model/history.ts';
+import { canHave, type HeatSource } from '../model/heat-source.ts';
 import { celsiusDelta, celsiusPerHour, celsius } from '../units.ts';
-import { alwaysCautions, COUPLE_CAUTION, ELECTRICAL_CAUTION, hotKilnCaution } from './cautions.ts';
+import {
+  alwaysCautions,
+  COUPLE_CAUTION,
+  ELECTRICAL_CAUTION,
+  FUEL_COUPLE_CAUTION,
+  hotKilnCaution,
+} from './cautions.ts';
 import { checkReason } from './checks.ts';
-import { FINDING_WORDINGS } from './findings/index.ts';
+import { wordingOf } from './findings/index.ts';
 import { conePlace, counted, duration, plainNumber, type Speech } from './speech.ts';
 import { sentence, type Alternative } from './topic.ts';
 
@@ -46,6 +53,10 @@ export interface HistoryWords {
 const percent = (value: number, digits = 0): string => `${plainNumber(value, digits)} %`;
 const nth = (index: number): string => `firing ${index + 1}`;
 
+/** A history tells its kiln's heat source only by why it has no power. */
+const heatOf = ({ trendReason }: History): HeatSource =>
+  trendReason === 'fuel-fired' ? 'fuel' : 'electric';
+
 /** Why a trend or a forecast is not told. */
 const MISSING: Readonly<Record<string, string>> = {
   'no-relative-power': 'no firing could be held against another at full power',
@@ -84,7 +95,11 @@ const rowOf = (firing: HistoryFiring, say: Speech): HistoryRowWords => ({
   note: noteOf(firing),
 });
 
-const trendOf = ({ trend, trendReason }: History): string => {
+const trendOf = (history: History): string => {
+  const { trend, trendReason } = history;
+  if (heatOf(history) === 'fuel') {
+    return 'Whether its power falls is not told of a kiln that burns fuel: what it gives turns on fuel, air and damper.';
+  }
   if (trend === null)
     return `Whether the power falls is not yet to be told: ${because(trendReason)}.`;
   const { perFiringPercent, low, high, nowPower, firings } = trend;
@@ -110,7 +125,9 @@ const LIMITS = {
     'until resistance is a tenth above new, where elements are usually replaced (no firing shows what the last ramp needs)',
 } as const;
 
-const forecastOf = ({ forecast }: History): string => {
+const forecastOf = (history: History): string => {
+  const { forecast } = history;
+  if (heatOf(history) === 'fuel') return 'Nor is it told how many firings are left.';
   const { firings, reason, limitKind } = forecast;
   if (firings === null) {
     return `How many firings are left ${LIMITS[limitKind]} is not yet to be told: ${because(reason)}.`;
@@ -148,7 +165,7 @@ interface Sentences {
   readonly title: (finding: HistoryFinding, say: Speech) => string;
   readonly why: string;
   readonly remedy: string;
-  readonly caution: ((say: Speech) => string) | null;
+  readonly caution: ((say: Speech, heat: HeatSource) => string) | null;
 }
 
 const MEASURE =
@@ -186,7 +203,7 @@ const SENTENCES: Readonly<Record<HistoryFinding['id'], Sentences>> = {
     why: 'By the witness cones the same reading has stood for another temperature since then, as after a new couple, a moved one or another offset.',
     remedy:
       'Programme by the cones of the firings since, not by the readings of those before; they are not comparable as read.',
-    caution: () => COUPLE_CAUTION,
+    caution: (_, heat) => (heat === 'fuel' ? FUEL_COUPLE_CAUTION : COUPLE_CAUTION),
   },
   'cooling-differs': {
     title: (finding, say) =>
@@ -194,23 +211,29 @@ const SENTENCES: Readonly<Record<HistoryFinding['id'], Sentences>> = {
     why: 'Surfaces and some bodies answer to the cooling as much as to the climb.',
     remedy:
       'If the ware came out otherwise, cool as in the good firing: same load, same vents, lid shut.',
-    caution: hotKilnCaution,
+    caution: (say) => hotKilnCaution(say),
   },
 };
 
-const findingWords = (finding: HistoryFinding, say: Speech): HistoryFindingWords => {
+const findingWords = (
+  finding: HistoryFinding,
+  heat: HeatSource,
+  say: Speech,
+): HistoryFindingWords => {
   const said = SENTENCES[finding.id];
   return {
     id: finding.id,
     severity: finding.severity,
     title: said.title(finding, say),
     why: said.why,
-    couldBe: finding.instead.map((id) => {
-      const { cause, tell } = FINDING_WORDINGS[id].alternative;
-      return { cause: `${sentence(cause)}.`, tell: `${sentence(tell)}.` };
-    }),
+    couldBe: finding.instead
+      .filter((id) => canHave(heat, id))
+      .map((id) => {
+        const { cause, tell } = wordingOf(id, heat).alternative;
+        return { cause: `${sentence(cause)}.`, tell: `${sentence(tell)}.` };
+      }),
     remedy: said.remedy,
-    caution: said.caution?.(say) ?? null,
+    caution: said.caution?.(say, heat) ?? null,
   };
 };
 
@@ -226,6 +249,6 @@ export const historyWords = (history: History, say: Speech): HistoryWords => ({
   steps: stepsOf(history, say),
   forecast: forecastOf(history),
   cooling: coolingOf(history, say),
-  findings: history.findings.map((finding) => findingWords(finding, say)),
-  cautions: alwaysCautions(),
+  findings: history.findings.map((finding) => findingWords(finding, heatOf(history), say)),
+  cautions: alwaysCautions(heatOf(history)),
 });

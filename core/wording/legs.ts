@@ -1,3 +1,4 @@
+import { heatSourceOf, type HeatSource } from '../model/heat-source.ts';
 import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
 import type { Segment } from '../model/schedule.ts';
 import type { TraceLeg } from '../model/trace.ts';
@@ -75,9 +76,20 @@ const cellsOf = (course: Course, startInstant: string | null, say: Speech): LegC
   };
 };
 
-const rampName = (segment: Segment | undefined, planned: AlignedLeg['planned'], say: Speech) => {
+/** What a schedule's `full` rate is called, by what the kiln is heated by. */
+const FULL_WORDS: Readonly<Record<HeatSource, string>> = {
+  electric: 'at full power',
+  fuel: 'as fast as it goes',
+};
+
+const rampName = (
+  segment: Segment | undefined,
+  planned: AlignedLeg['planned'],
+  heat: HeatSource,
+  say: Speech,
+) => {
   const target = say.temperature(planned.endC);
-  if (segment?.rateCPerHour === 'full') return `climb to ${target} at full power`;
+  if (segment?.rateCPerHour === 'full') return `climb to ${target} ${FULL_WORDS[heat]}`;
   if (segment?.minutes != null) return `climb to ${target} in ${duration(segment.minutes * 60)}`;
   return `climb to ${target}`;
 };
@@ -88,7 +100,8 @@ export const legName = (leg: AlignedLeg, document: AnalysisDocument, say: Speech
   if (segment === null) return 'free cooling';
   if (kind === 'hold') return `hold at ${say.temperature(planned.endC)}`;
   if (kind === 'cooling') return `fall to ${say.temperature(planned.endC)}`;
-  return rampName(document.schedule?.segments[segment], planned, say);
+  const heat = heatSourceOf(document.options);
+  return rampName(document.schedule?.segments[segment], planned, heat, say);
 };
 
 /** The name of a leg that the trace itself shows. */

@@ -1,4 +1,5 @@
 import type { AnalysisDocument } from '../model/document.ts';
+import { heatSourceOf } from '../model/heat-source.ts';
 import type { TemperatureUnit } from '../units.ts';
 import { bandsWords, zonesWords, type BandWords } from './bands.ts';
 import { alwaysCautions } from './cautions.ts';
@@ -37,6 +38,7 @@ export interface Words {
  */
 export const wording = (document: AnalysisDocument, unit: TemperatureUnit): Words => {
   const say = speechIn(unit);
+  const heat = heatSourceOf(document.options);
   const findings = findingsWords(document, say);
   return {
     unit,
@@ -50,7 +52,7 @@ export const wording = (document: AnalysisDocument, unit: TemperatureUnit): Word
     bands: bandsWords(document.bands, say),
     zones: zonesWords(document, say),
     reading: readingWords(document, say),
-    checks: checksWords(document.checks),
-    cautions: alwaysCautions(),
+    checks: checksWords(document.checks, heat),
+    cautions: alwaysCautions(heat),
   };
 };

@@ -4,7 +4,8 @@ import { legOf, minutesOf, rateOf, type Alternative, type Topic } from '../topic
 /** What a climb's lateness looks like: lost in a fall, run at the next segment's rate, or slow. */
 export type Slowness = 'fell' | 'fell-and-slow' | 'at-next-rate' | 'slow';
 
-interface SlowWords {
+/** What is said of a late climb besides its title. */
+export interface SlowWords {
   readonly why: string;
   readonly couldBe: readonly Alternative[];
   readonly remedy: string;
@@ -13,7 +14,8 @@ interface SlowWords {
 /** Which kind of lateness a `ramp-slow` finding tells of, by its figures and what it suspects. */
 export const slownessOf = ({ finding: { figures, instead } }: Topic): Slowness => {
   if ((figures['fallenMinutes'] ?? 0) > 0) {
-    return instead.includes('elements-weak') ? 'fell-and-slow' : 'fell';
+    // The load explains a slow climb of any kiln, and never a fall.
+    return instead.includes('heavy-load') ? 'fell-and-slow' : 'fell';
   }
   return figures['nextCPerHour'] === undefined ? 'slow' : 'at-next-rate';
 };
@@ -39,7 +41,7 @@ const TOO_MUCH_ASKED: Alternative = {
   tell: 'it never kept this rate, also when the elements were new',
 };
 
-const OPENED: Alternative = {
+export const OPENED: Alternative = {
   cause: 'The lid, the door or a damper stood open for a while',
   tell: 'whoever was there; the fall is then steeper than free cooling',
 };
@@ -56,7 +58,7 @@ const MEASURE =
   'If it kept up a few firings ago, have the elements’ resistance and the supply voltage measured ' +
   'before the next load.';
 
-/** What is said of each kind of lateness besides its title. */
+/** What is said of each kind of lateness besides its title, of an electric kiln. */
 export const SLOW_WORDS: Readonly<Record<Slowness, SlowWords>> = {
   slow: {
     why:

@@ -12,22 +12,13 @@ import {
 import { DETECTORS } from '../../../core/findings/detector-list.ts';
 import { runDetectors } from '../../../core/findings/run-detectors.ts';
 import { CHECK_REASONS } from '../../../core/wording/checks.ts';
-import { CONES } from '../../../core/model/cone.ts';
-import { LEG_VERDICTS, zAnalysisDocument } from '../../../core/model/document.ts';
+import { zAnalysisDocument } from '../../../core/model/document.ts';
 import type { FindingId, Severity } from '../../../core/model/finding.ts';
 import { zCheck, zFinding } from '../../../core/model/finding.ts';
-import { REPAIR_KINDS } from '../../../core/model/trace.ts';
+import { canHave } from '../../../core/model/heat-source.ts';
 import { seconds } from '../../../core/units.ts';
-import {
-  PLANNED,
-  facts,
-  firingFacts,
-  heatWorkAt,
-  withConfidence,
-  withTrace,
-  withoutSchedule,
-  type LegName,
-} from '../../builders/facts.ts';
+import { anyFiring } from '../../builders/any-firing.ts';
+import { facts, firingFacts, withConfidence, withoutSchedule } from '../../builders/facts.ts';
 
 const draft = (severity: Severity, fromMinutes: number, toMinutes = fromMinutes): Draft => ({
   severity,
@@ -149,6 +140,18 @@ describe('the runner', () => {
     ]);
   });
 
+  test('names nothing electric as what else it could be, where the kiln burns fuel', () => {
+    const instead: FindingId[] = ['elements-weak', 'heavy-load', 'power-interrupted'];
+    const slow = finding('ramp-slow', { ...draft('watch', 60), instead });
+    const insteadOf = (heat: 'electric' | 'fuel' | null) => {
+      const options = heat === null ? {} : { kiln: { heat } };
+      return runDetectors({ ...facts(), options }, [slow]).findings[0]?.instead;
+    };
+    expect(insteadOf('fuel')).toEqual(['heavy-load']);
+    expect(insteadOf('electric')).toEqual(instead);
+    expect(insteadOf(null)).toEqual(instead);
+  });
+
   test('puts the detector’s own id on what it finds', () => {
     const { findings } = runDetectors(facts(), [finding('hold-drift', draft('watch', 5))]);
     expect(findings).toEqual([
@@ -224,48 +227,6 @@ describe('all detectors', () => {
   });
 });
 
-/** A firing in which any leg may have gone anyhow, with any log, heat-work and confidence. */
-const anyFiring = fc
-  .record({
-    legs: fc.array(
-      fc.option(
-        fc.record({
-          minutes: fc.double({ min: 1, max: 2000, noNaN: true }),
-          toC: fc.integer({ min: -50, max: 1500 }),
-          verdict: fc.constantFrom(...LEG_VERDICTS),
-        }),
-        { freq: 4 },
-      ),
-      { minLength: 6, maxLength: 6 },
-    ),
-    intervalSeconds: fc.constantFrom(30, 120, 900, 7200),
-    position: fc.option(fc.double({ min: -21, max: 14, noNaN: true })),
-    target: fc.option(fc.constantFrom(...CONES)),
-    bound: fc.constantFrom('both-ways' as const, 'at-least' as const),
-    confidence: fc.double({ min: 0, max: 1, noNaN: true }),
-    offKnown: fc.boolean(),
-    spans: fc.array(fc.tuple(fc.nat(90_000), fc.nat(9000)), { maxLength: 60 }),
-    repairKind: fc.constantFrom(...REPAIR_KINDS),
-  })
-  .filter(({ legs }) => legs.some((leg) => leg !== null))
-  .map(({ legs, intervalSeconds, spans, ...rest }) => {
-    const names = Object.keys(PLANNED) as LegName[];
-    const driven = Object.fromEntries(names.map((name, i) => [name, legs[i] ?? null]));
-    const base = firingFacts(driven, { intervalSeconds });
-    const holes = spans.map(([from, length]) => ({
-      fromSeconds: seconds(from),
-      toSeconds: seconds(from + length),
-    }));
-    const troubled = withTrace(base, {
-      gaps: holes,
-      noReadings: holes.slice(10),
-      repairs: holes.map((hole) => ({ ...hole, kind: rest.repairKind, samples: 2 })),
-      ...(rest.offKnown ? {} : { offSeconds: null }),
-    });
-    const heatWork = heatWorkAt(rest.position, rest.target, { bound: rest.bound });
-    return withConfidence({ ...troubled, heatWork }, rest.confidence);
-  });
-
 describe('whatever the firing was', () => {
   test('no detector fails, and what is found can be written down and marked', () => {
     fc.assert(
@@ -291,6 +252,21 @@ describe('whatever the firing was', () => {
         }
       }),
       { numRuns: 300 },
+    );
+  });
+
+  test('nothing electric is found or named in a kiln that burns fuel', () => {
+    fc.assert(
+      fc.property(anyFiring, (firing) => {
+        const options = { ...firing.options, kiln: { heat: 'fuel' as const } };
+        const { findings, checks } = runDetectors({ ...firing, options, elements: null });
+        const named = findings.flatMap(({ id, instead }) => [id, ...instead]);
+        expect(named.filter((id) => !canHave('fuel', id))).toEqual([]);
+        const electric = checks.filter(({ id }) => !canHave('fuel', id));
+        expect(electric.length).toBeGreaterThan(3);
+        expect(new Set(electric.map(({ reason }) => reason))).toEqual(new Set(['fuel-fired']));
+      }),
+      { numRuns: 100 },
     );
   });
 

@@ -57,7 +57,7 @@ describe('what a history takes from a document', () => {
       peakC: document.trace.peakC,
       conePosition: document.heatWork!.cone.position,
       power: null,
-      powerReason: 'no-elements',
+      powerReason: 'fuel-fired',
       coupleError: null,
     });
     expect(entriesOf([])).toEqual([]);

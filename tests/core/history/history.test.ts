@@ -36,6 +36,14 @@ describe('a history', () => {
     expect(renewed.trendReason).toBe('too-few-since-restored');
   });
 
+  test('of a kiln that burns fuel has no power to tell of, and says why', () => {
+    const fuelled = historyOf([0, 1, 2].map((i) => entry(i, { powerReason: 'fuel-fired' })));
+    expect(fuelled).toMatchObject({ trend: null, trendReason: 'fuel-fired' });
+    expect(fuelled.forecast).toMatchObject({ firings: null, reason: 'fuel-fired' });
+    const mixed = historyOf([entry(0, { powerReason: 'fuel-fired' }), entry(1)]);
+    expect(mixed.trendReason).toBe('no-relative-power');
+  });
+
   test('takes what the last ramp needs from the firings, on the same scale', () => {
     const { forecast } = historyOf(ofPowers([2, 2, 2, 1.9], () => ({ lastRampPower: 1.6 })));
     expect(forecast.limitKind).toBe('last-ramp');

@@ -50,7 +50,7 @@ describe('the checks', () => {
 
   it('list every outcome of the document, the silent ones too', () => {
     const { checks } = exampleDocument('no-schedule');
-    const words = checksWords(checks);
+    const words = checksWords(checks, 'electric');
     expect(words).toHaveLength(checks.length);
     expect(words.find(({ id }) => id === 'ramp-slow')).toEqual({
       id: 'ramp-slow',
@@ -58,6 +58,18 @@ describe('the checks', () => {
       name: 'A climb slower than planned',
       outcomeWord: 'cannot be told',
       reason: 'no schedule was given to hold the record against',
+    });
+  });
+
+  it('of a kiln that burns fuel say what is asked of electric kilns only, and name no element', () => {
+    const words = checksWords(
+      [{ id: 'elements-weak', outcome: 'not-applicable', reason: 'fuel-fired' }],
+      'fuel',
+    );
+    expect(words[0]).toMatchObject({
+      name: 'Less power than in the good firing',
+      outcomeWord: 'cannot be told',
+      reason: 'this is judged of electric kilns only',
     });
   });
 });

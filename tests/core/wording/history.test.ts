@@ -50,6 +50,30 @@ const everything = (): History => ({
   })),
 });
 
+describe('the history of a kiln that burns fuel, in words', () => {
+  const fuelled = historyOf([0, 1, 2].map((i) => entry(i, { powerReason: 'fuel-fired' })));
+  const found = { ...everything(), ...fuelled, cooling: everything().cooling };
+  const findings = everything().findings.filter(
+    ({ id }) => id === 'sensor-drift' || id === 'cooling-differs',
+  );
+  const words = historyWords({ ...found, findings }, inC);
+
+  test('tells no trend and no forecast of its power, and why', () => {
+    expect(words.trend).toContain('not told of a kiln that burns fuel');
+    expect(words.forecast).not.toMatch(/resistance|ramp/);
+    expect(words.rows[0]?.note).toContain('judged of electric kilns only');
+  });
+
+  test('names nothing that it does not have, and the cautions of fuel', () => {
+    const said = stringsIn(words).filter((text) => !text.includes('judged of electric kilns only'));
+    expect(said.length).toBeGreaterThan(20);
+    const electric = /\b(elements?|relays?|coils?|breakers?|contactors?|resistance|voltage)\b/i;
+    expect(said.filter((text) => electric.test(text))).toEqual([]);
+    expect(words.cautions.join(' ')).toContain('carbon monoxide');
+    expect(words.findings.map(({ caution }) => caution).join(' ')).toContain('its fuel shut off');
+  });
+});
+
 describe('a history in words', () => {
   test('tells trend and forecast with their ranges', () => {
     const { trend, forecast, title } = historyWords(wearing, inC);

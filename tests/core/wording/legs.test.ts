@@ -95,9 +95,10 @@ describe('the legs', () => {
       ...troubled,
       schedule: { ...troubled.schedule!, segments: [{ ...segment!, ...change }, ...others] },
     });
-    expect(legName(ramp!, withFirst({ rateCPerHour: 'full' }), say)).toBe(
-      'climb to 120 °C at full power',
-    );
+    const atFull = withFirst({ rateCPerHour: 'full' });
+    expect(legName(ramp!, atFull, say)).toBe('climb to 120 °C at full power');
+    const fuelled = { ...atFull, options: { kiln: { heat: 'fuel' as const } } };
+    expect(legName(ramp!, fuelled, say)).toBe('climb to 120 °C as fast as it goes');
     expect(legName(ramp!, withFirst({ rateCPerHour: null, minutes: 90 }), say)).toBe(
       'climb to 120 °C in 1 h 30 min',
     );

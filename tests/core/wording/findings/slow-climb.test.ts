@@ -14,7 +14,7 @@ describe('a late climb', () => {
   it.each([
     [about({}), 'slow'],
     [about({ fallenMinutes: 65, otherwiseCPerHour: 60 }, ['power-interrupted']), 'fell'],
-    [about({ fallenMinutes: 30, otherwiseCPerHour: 50 }, ['elements-weak']), 'fell-and-slow'],
+    [about({ fallenMinutes: 30, otherwiseCPerHour: 50 }, ['heavy-load']), 'fell-and-slow'],
     [about({ nextCPerHour: 45 }), 'at-next-rate'],
   ] as const)('is told for what it looks like', (slow, slowness) => {
     expect(slownessOf(slow)).toBe(slowness);
