@@ -129,6 +129,7 @@ export const ASSUMPTIONS = {
   'no-year': 'the dates have no year; the days are counted on',
   'minutes-and-seconds': 'the times are minutes and seconds',
   seconds: 'the bare numbers are seconds',
+  milliseconds: 'the bare numbers are milliseconds',
   minutes: 'the bare numbers are minutes',
   hours: 'the bare numbers are hours',
   days: 'the bare numbers are days',

@@ -177,6 +177,7 @@ const ASSUMPTIONS: Readonly<Record<string, string>> = {
   seconds: 'Bare numbers of time are taken as seconds.',
   minutes: 'Bare numbers of time are taken as minutes.',
   hours: 'Bare numbers of time are taken as hours.',
+  milliseconds: 'Bare numbers of time are taken as milliseconds.',
   days: 'Bare numbers of time are taken as days.',
   interval: 'Every row is taken to come one interval after the one before.',
   'time-of-section': 'Rows take their time from the head of their section.',

@@ -1,4 +1,5 @@
 import type { ChannelUnit } from '../../model/options.ts';
+import { Refusal } from '../../model/refusal.ts';
 import { isNoReadingCode } from '../text/no-reading-codes.ts';
 import { extentOf } from './gather.ts';
 
@@ -30,8 +31,17 @@ const JUMP_PER_STEP = 5;
 const JUMP_PER_STEP_AT_END = 20;
 /** … unless it stays there for so many rows, as a sensor that has come off does (chosen). */
 const STAYS_ROWS = 3;
+/**
+ * Ends of the ranges of sensor chips: no reading falls on them by chance, so that one that stays
+ * there at the log's end needs no leap beyond the least (common practice).
+ */
+const ENDS_OF_CHIPS: ReadonlySet<number> = new Set([1023.75, 2047.75, 3276.7, -3276.8, 6553.5]);
+/** Readings meet across a gap too if they went on at so many times the usual step (chosen). */
+const GOES_ON = 2;
 /** Readings meet across a gap if they differ by less than this share of the jump (chosen). */
 const MEETS_WITHIN = 0.5;
+/** A known code stands apart in at least this share of the places where it comes (chosen). */
+const MOSTLY_APART = 0.7;
 /** A number that is on no list counts only if it is repeated exactly at least so often (chosen). */
 const LEAST_REPEATS = 3;
 /** Steps between readings are usual ones if they are so at the start of the log. */
@@ -51,8 +61,9 @@ const usualStep = (values: Float64Array): number => {
 
 interface Runs {
   readonly count: number;
-  /** Whether every run stands apart from the readings around it. */
-  readonly standApart: boolean;
+  readonly runs: number;
+  /** How many of them stand apart from the readings around them. */
+  readonly apart: number;
 }
 
 /** Whether one run of a value stands apart; `before` and `after` are NaN at the log's ends. */
@@ -70,15 +81,18 @@ const standsApart = (
   const jump = Math.min(...jumps);
   if (jump < bounds.leastJump) return false;
   if (value < bounds.coldest) return true;
-  const perStep = rows >= STAYS_ROWS ? JUMP_PER_STEP : JUMP_PER_STEP_AT_END;
-  if (jumps.length === 1) return jump >= perStep * step;
-  return jump >= JUMP_PER_STEP * step && Math.abs(before - after) < MEETS_WITHIN * jump;
+  if (jumps.length === 1) {
+    if (rows >= STAYS_ROWS && ENDS_OF_CHIPS.has(value)) return true;
+    return jump >= (rows >= STAYS_ROWS ? JUMP_PER_STEP : JUMP_PER_STEP_AT_END) * step;
+  }
+  const apart = Math.abs(before - after);
+  const meets = apart < MEETS_WITHIN * jump || apart <= GOES_ON * (rows + 1) * step;
+  return jump >= JUMP_PER_STEP * step && meets;
 };
 
 /** The runs of exactly one value among others. */
 const runsOf = (values: Float64Array, value: number, step: number, bounds: Bounds): Runs => {
-  let count = 0;
-  let standApart = true;
+  let [count, runs, apart] = [0, 0, 0];
   for (let i = 0; i < values.length; i += 1) {
     if (values[i] !== value) continue;
     const from = i;
@@ -86,10 +100,10 @@ const runsOf = (values: Float64Array, value: number, step: number, bounds: Bound
     count += i + 1 - from;
     const before = values[from - 1] ?? Number.NaN;
     const after = values[i + 1] ?? Number.NaN;
-    standApart &&= standsApart(value, [before, after], i + 1 - from, step, bounds);
-    if (!standApart) break;
+    runs += 1;
+    if (standsApart(value, [before, after], i + 1 - from, step, bounds)) apart += 1;
   }
-  return { count, standApart };
+  return { count, runs, apart };
 };
 
 /**
@@ -120,6 +134,27 @@ const withinReadings = (values: Float64Array, bounds: Bounds): Float64Array => {
   return usable.subarray(0, count);
 };
 
+/** Of the readings, more than this share beyond what couples reach is no matter of marks (chosen). */
+const MOST_BEYOND = 0.2;
+/** … if so many of them differ (chosen). */
+const DIFFERENT = 8;
+
+/**
+ * Refuses a column of degrees that run far beyond what any couple reads, as counts of tenths do.
+ *
+ * @throws Refusal `no-temperature`
+ */
+export const refuseBeyondReadings = (values: Float64Array): void => {
+  const beyond = values.filter((value) => isBeyondReadings(value, DEGREES));
+  if (beyond.length <= MOST_BEYOND * values.length || new Set(beyond).size < DIFFERENT) return;
+  const { min, max } = extentOf(values);
+  throw new Refusal(
+    'no-temperature',
+    `the readings run from ${min} to ${max}, far beyond what a thermocouple gives; if they count ` +
+      'tenths of a degree, divide them by ten first, or name another column or unit',
+  );
+};
+
 /**
  * The numbers of a column that stand for a missing reading: what no thermocouple reads at all;
  * known codes that stand far from their neighbours wherever they come; and any lowest or highest
@@ -138,10 +173,13 @@ export const findImpossible = (
   }
   const step = usualStep(usable.subarray(0, STEPS_LOOKED_AT));
   for (const value of suspects(usable, bounds)) {
-    const { count, standApart } = runsOf(usable, value, step, bounds);
+    const { count, runs, apart } = runsOf(usable, value, step, bounds);
+    const isCode = isNoReadingCode(value);
+    // A code that stands apart again and again is one also where a reading came near it.
+    const standApart = apart === runs || (isCode && apart > 1 && apart >= MOSTLY_APART * runs);
     const isRepeated = count >= LEAST_REPEATS && value < bounds.coldest;
-    const isStuck = count === usable.length && value < bounds.coldest && isNoReadingCode(value);
-    if ((standApart && (isNoReadingCode(value) || isRepeated)) || isStuck) impossible.add(value);
+    const isStuck = count === usable.length && value < bounds.coldest && isCode;
+    if ((standApart && (isCode || isRepeated)) || isStuck) impossible.add(value);
   }
   return impossible;
 };

@@ -7,8 +7,9 @@ import { secondsIn, timeScale } from '../text/unit-text.ts';
 import { isoInstant, SECONDS_PER_DAY } from '../time/civil.ts';
 import { givenNumericTime } from '../time/given-number-time.ts';
 import { decideNumericTime, SERIAL_OF_EPOCH, type NumericTime } from '../time/numeric-time.ts';
+import { numberClockOf, secondsOfNumberClock, type NumberClock } from '../time/number-clock.ts';
 import { scanStamp } from '../time/stamp.ts';
-import { extentOf } from './gather.ts';
+import { extentOf, present } from './gather.ts';
 import { firstDay } from './first-day.ts';
 import type { ResolvedTime } from './resolved-time.ts';
 import { wallClock } from './wall-clock.ts';
@@ -89,8 +90,68 @@ const decideNumbers = (
   const isFractional = hasFractions(bare);
   const header = timeScale(sample.units[column] ?? null);
   const course = { span: max - min, riseC, isFractional };
-  const found = decideNumericTime(min, max, header, course);
+  const found = decideNumericTime(min, max, header, course, sample.names[column]);
   return givenNumericTime(decisions, min, max, found, course) ?? found;
+};
+
+/** The clock that bare numbers are written as; null where a unit is said or they count. */
+const writtenClock = (
+  bare: Float64Array,
+  { from, unit, why }: NumericTime,
+  { timeUnit, timeFrom }: ReadingDecisions,
+): NumberClock | null => {
+  const isOpen = timeUnit === undefined && timeFrom === undefined && why !== 'header';
+  if (!isOpen || from !== 'elapsed') return null;
+  const { first, min, max } = extentOf(bare);
+  if (unit === 'd' && first > 0 && min >= 0 && max < 1) return 'day-share';
+  return numberClockOf([...present(bare)]);
+};
+
+/** Times of day that are written as numbers, `0630` or `0.2708`. */
+const resolveNumberClock = (
+  form: NumberClock,
+  bare: Float64Array,
+  plan: ColumnPlan,
+  sample: TableSample,
+  decisions: ReadingDecisions,
+  account: Account,
+): ResolvedTime => {
+  const pattern = form === 'day-share' ? 'share of the day' : form;
+  account.decide('time-pattern', pattern, 'rows-agree', 0.7);
+  account.warn('time-unit-assumed');
+  const clock = bare.map((value) => secondsOfNumberClock(value, form));
+  return runOn(clock, false, pattern, plan, sample, decisions, account);
+};
+
+/** Times of day, over every midnight, on the day that the person or the file gives. */
+const runOn = (
+  clock: Float64Array,
+  hasHalf: boolean,
+  pattern: string,
+  plan: ColumnPlan,
+  sample: TableSample,
+  decisions: ReadingDecisions,
+  account: Account,
+): ResolvedTime => {
+  const { seconds, assumption } = unwrapClock(clock, hasHalf);
+  if (assumption !== null) account.assume(assumption);
+  const resolved = datedClock(seconds, pattern, plan, sample, decisions, account);
+  if (assumption !== null && resolved.instantOf(0) === null) account.warn('no-date');
+  return resolved;
+};
+
+/** Hours, minutes and seconds from columns of their own. */
+const resolveClockParts = (
+  plan: ColumnPlan,
+  sample: TableSample,
+  columns: RawColumns,
+  decisions: ReadingDecisions,
+  account: Account,
+): ResolvedTime => {
+  const pattern = 'hours, minutes and seconds apart';
+  account.decide('time-pattern', pattern, 'name', 0.9);
+  const clock = columns.time.subarray(0, columns.length);
+  return runOn(clock, false, pattern, plan, sample, decisions, account);
 };
 
 /** Numbers become seconds after the first of them is taken off, so that no decimals are lost. */
@@ -104,6 +165,8 @@ const resolveNumbers = (
 ): ResolvedTime => {
   const bare = columns.time.subarray(0, columns.length);
   const numeric = decideNumbers(plan, sample, bare, riseC, decisions);
+  const clock = writtenClock(bare, numeric, decisions);
+  if (clock !== null) return resolveNumberClock(clock, bare, plan, sample, decisions, account);
   account.decide('time-unit', numeric.unit, numeric.why, numeric.certainty);
   if (numeric.assumption !== null) {
     account.assume(numeric.assumption);
@@ -118,14 +181,16 @@ const resolveNumbers = (
     return sinceStart(seconds, `elapsed ${numeric.unit}`, plan, sample, decisions, account);
   }
   const isEpoch = numeric.from === 'epoch';
-  const zeroSeconds = isEpoch ? zero * scale : (zero - SERIAL_OF_EPOCH) * SECONDS_PER_DAY;
+  const dayOfEpoch = numeric.dayOfEpoch ?? SERIAL_OF_EPOCH;
+  const zeroSeconds = isEpoch ? zero * scale : (zero - dayOfEpoch) * SECONDS_PER_DAY;
   const zeroDays = Math.floor(zeroSeconds / SECONDS_PER_DAY);
   const ofDay = zeroSeconds - zeroDays * SECONDS_PER_DAY;
   // Days of a spreadsheet carry about ten digits behind the day: no more than milliseconds.
   const rounded = (value: number): number => Math.round(value * 1e3) / 1e3;
   if (!isEpoch) {
     const wall = seconds.map((value) => rounded(ofDay + value));
-    return wallClock(wall, zeroDays, 'spreadsheet days', decisions, account);
+    const count = dayOfEpoch === SERIAL_OF_EPOCH ? 'spreadsheet days' : 'days of a calendar count';
+    return wallClock(wall, zeroDays, count, decisions, account);
   }
   return {
     seconds,
@@ -161,12 +226,8 @@ const resolveClock = (
       pattern,
     );
   }
-  const { seconds, assumption } = unwrapClock(clock, hasHalf);
-  if (assumption !== null) account.assume(assumption);
   const printed = hasHalf ? `${pattern} am/pm` : pattern;
-  const resolved = datedClock(seconds, printed, plan, sample, decisions, account);
-  if (assumption !== null && resolved.instantOf(0) === null) account.warn('no-date');
-  return resolved;
+  return runOn(clock, hasHalf, printed, plan, sample, decisions, account);
 };
 
 /** Dates without a year: a fall of most of a year is New Year. */
@@ -217,6 +278,9 @@ export const resolveTime = (
 ): ResolvedTime => {
   const { form } = plan.time;
   if (form === 'number') return resolveNumbers(plan, sample, columns, riseC, decisions, account);
+  if (form === 'clock-parts') {
+    return resolveClockParts(plan, sample, columns, decisions, account);
+  }
   if (form === 'clock') return resolveClock(plan, sample, columns, decisions, account);
   if (form === 'interval') {
     const seconds = columns.time.subarray(0, columns.length);

@@ -6,6 +6,7 @@ import { coldColumn } from './cold-column.ts';
 import { convertVoltages } from './convert-voltages.ts';
 import { coupleTypeOf, decideCouple, refuseCoupleOptions } from './decide-couple.ts';
 import { areFine, decideUnit, saidUnit, type UnitEvidence } from './decide-unit.ts';
+import { refuseBeyondReadings } from './find-impossible.ts';
 import { extentOf, gather } from './gather.ts';
 import type { Parted } from './part-series.ts';
 import {
@@ -87,7 +88,10 @@ export const settleReadings = (
   const { plan, sample, account } = table;
   const name = parted?.name ?? sample.names[plan.roles.temperature] ?? '';
   const evidence = evidenceOf(table, main, name);
-  const impossible = rejectImpossible(main, plan.noReading.numbers, saidUnit(evidence));
+  const said = saidUnit(evidence);
+  // Voltages that are none are told from degrees once the couple is known.
+  if (!isVoltage(said)) refuseBeyondReadings(readingsOf(main));
+  const impossible = rejectImpossible(main, plan.noReading.numbers, said);
   const extent = extentOf(readingsOf(main));
   const unit = decideUnit(evidence, extent, account);
   const { scale, impossible: more } = settleScale(table, parted, main, name, unit, impossible.size);

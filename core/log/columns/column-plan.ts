@@ -18,6 +18,8 @@ export interface ColumnPlan {
   readonly seriesColumn: number | null;
   /** The column that holds the unit of the row's temperature. */
   readonly unitColumn: number | null;
+  /** The column that says whether the row's temperature is sound. */
+  readonly qualityColumn: number | null;
   /** What the person says stands for no reading. */
   readonly noReading: GivenMarks;
   /** Columns of words that are filled in nearly every row; others hold remarks. */

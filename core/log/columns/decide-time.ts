@@ -4,6 +4,7 @@ import { Refusal } from '../../model/refusal.ts';
 import { declaredDayOrder, declaredInterval, preambleDates } from '../text/preamble.ts';
 import { daysOfDate, type DayOrder } from '../time/date-order.ts';
 import { decideDayOrder } from '../time/decide-day-order.ts';
+import { isNumberClass } from '../text/cell-class.ts';
 import { quotedNames } from '../text/quoted-names.ts';
 import { describeStamp } from '../time/describe-stamp.ts';
 import { scanStamp, type Stamp } from '../time/stamp.ts';
@@ -67,7 +68,7 @@ const refuseWithoutTime = (sample: TableSample): never => {
 
 /** A single column of numbers is what was measured, unless its name speaks of time. */
 const isAlone = ({ profiles, names }: TableSample): boolean =>
-  profiles.length === 1 && profiles[0]!.kind === 'number' && !speaksOfTime(names[0] ?? '');
+  profiles.length === 1 && isNumberClass(profiles[0]!.kind) && !speaksOfTime(names[0] ?? '');
 
 /**
  * Finds the time of the rows: where the person says, in a column, or as an interval between rows.
@@ -208,6 +209,9 @@ export const planTime = (
   }
   const [column = 0] = place.columns;
   if (place.form === 'number') return { time: { form: 'number', column }, originDays: 0 };
+  if (place.form === 'clock-parts') {
+    return { time: { form: 'clock-parts', columns: place.columns }, originDays: 0 };
+  }
   if (place.form === 'clock') return { time: { form: 'clock', column }, originDays: 0 };
   return dated(sample, place, context, decisions, account);
 };

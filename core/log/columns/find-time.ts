@@ -1,9 +1,9 @@
 import { scanStamp } from '../time/stamp.ts';
-import { parseDuration } from '../time/duration.ts';
 import { timeScale } from '../text/unit-text.ts';
 import { classOfStamp } from '../text/cell-class.ts';
 import { fold } from '../text/fold.ts';
-import { isDottedClock } from '../time/time-reader.ts';
+import { isDottedClock } from '../time/dotted-clock.ts';
+import { clockSeconds } from '../time/time-reader.ts';
 import { looksLikeEpoch, looksLikeSerial } from '../time/numeric-time.ts';
 import { meaningOf, speaksOfTime } from './name-meaning.ts';
 import { agrees, holdsTimes, type ColumnProfile } from './profile.ts';
@@ -11,7 +11,7 @@ import type { TableSample } from './sample.ts';
 
 /** A place where the time could be, before the order of day and month is decided. */
 export interface TimeCandidate {
-  readonly form: 'stamp' | 'date-and-clock' | 'parts' | 'clock' | 'number';
+  readonly form: 'stamp' | 'date-and-clock' | 'parts' | 'clock' | 'clock-parts' | 'number';
   readonly columns: readonly number[];
   readonly score: number;
 }
@@ -62,6 +62,14 @@ const isCompactDate = ({ numbers }: ColumnProfile): boolean =>
 const isCompactClock = ({ numbers }: ColumnProfile): boolean =>
   numbers !== null && numbers.isInteger && numbers.min >= 0 && numbers.max <= 235_959;
 
+/** Whole days of a spreadsheet, from 1982 to 2119. */
+const isSerialDate = ({ numbers }: ColumnProfile): boolean =>
+  numbers !== null && numbers.isInteger && numbers.min >= 30_000 && numbers.max < 80_000;
+
+/** The time of day as a spreadsheet counts it. */
+const isDayShare = ({ numbers }: ColumnProfile): boolean =>
+  numbers !== null && !numbers.isInteger && numbers.min >= 0 && numbers.max <= 1;
+
 const isDottedOrEmpty = (cell: string): boolean => cell === '' || isDottedClock(cell);
 
 const dateAndClock = (sample: TableSample): TimeCandidate[] => {
@@ -69,7 +77,8 @@ const dateAndClock = (sample: TableSample): TimeCandidate[] => {
   const timed = (profile: ColumnProfile): boolean => speaksOfTime(names[profile.column] ?? '');
   const dates = profiles.filter(
     (profile) =>
-      (profile.kind === 'date' && agrees(profile)) || (isCompactDate(profile) && timed(profile)),
+      (profile.kind === 'date' && agrees(profile)) ||
+      ((isCompactDate(profile) || isSerialDate(profile)) && timed(profile)),
   );
   return dates.flatMap((date) => {
     const clocks = profiles.filter((profile) => {
@@ -77,7 +86,8 @@ const dateAndClock = (sample: TableSample): TimeCandidate[] => {
       if (profile.kind === 'clock' && agrees(profile)) return true;
       const isDotted = rows.every((row) => isDottedOrEmpty(row[profile.column] ?? ''));
       const isCompact = isCompactDate(date) && isCompactClock(profile);
-      return timed(profile) && (isDotted || isCompact);
+      const isShare = isSerialDate(date) && isDayShare(profile);
+      return timed(profile) && (isDotted || isCompact || isShare);
     });
     const nearest = clocks.sort(
       (one, other) => Math.abs(one.column - date.column) - Math.abs(other.column - date.column),
@@ -85,12 +95,6 @@ const dateAndClock = (sample: TableSample): TimeCandidate[] => {
     if (nearest === undefined) return [];
     return [{ form: 'date-and-clock', columns: [date.column, nearest.column], score: 95 }];
   });
-};
-
-const secondsOfCell = (cell: string): number => {
-  const stamp = scanStamp(cell);
-  if (stamp?.clockSeconds != null) return stamp.clockSeconds + stamp.fraction;
-  return parseDuration(cell);
 };
 
 const risingShare = (values: readonly number[]): number => {
@@ -104,7 +108,7 @@ const clockCandidates = ({ profiles, rows, names }: TableSample): TimeCandidate[
     .filter((profile) => profile.kind !== 'stamp' && profile.kind !== 'date')
     .filter((profile) => holdsTimes(profile) && !isStuck(profile, rows.length))
     .map((profile) => {
-      const seconds = rows.map((row) => secondsOfCell(row[profile.column] ?? ''));
+      const seconds = rows.map((row) => clockSeconds(row[profile.column] ?? ''));
       const rising = risingShare(seconds);
       const named = speaksOfTime(names[profile.column] ?? '') ? 2 : 0;
       const total = /total|elapsed|gesamt/i.test(names[profile.column] ?? '') ? 2 : 0;
@@ -135,6 +139,37 @@ const partCandidates = ({ names, profiles, isNamed }: TableSample): TimeCandidat
   );
   const isWhole = columns.slice(0, 4).every((column) => column >= 0);
   return isWhole ? [{ form: 'parts', columns, score: 99 }] : [];
+};
+
+/** Words for the parts of a time elapsed, beside those of a clock. */
+const ELAPSED_PARTS: readonly (readonly string[])[] = [
+  [...PART_NAMES[3]!, 'h', 'std', 'stunden', 'heures', 'horas', 'ore', 'uren'],
+  [...PART_NAMES[4]!, 'm', 'minuten', 'minutos', 'minuti'],
+  [...PART_NAMES[5]!, 's', 'sekunden', 'secondes', 'segundos', 'secondi', 'seconden'],
+];
+
+/** Whole numbers from 0 up to so many, as minutes and seconds are beside hours. */
+const isCounted = (profile: ColumnProfile | undefined, most: number): boolean => {
+  const numbers = profile?.numbers ?? null;
+  return numbers !== null && numbers.isInteger && numbers.min >= 0 && numbers.max <= most;
+};
+
+/** Hours and minutes, and perhaps seconds, in a column each, and no date. */
+const clockPartCandidates = ({ names, profiles, isNamed }: TableSample): TimeCandidate[] => {
+  if (!isNamed) return [];
+  const folded = names.map((name) =>
+    fold(name)
+      .replace(/[()[\]:.]/g, '')
+      .trim(),
+  );
+  const [hours = -1, minutes = -1, seconds = -1] = ELAPSED_PARTS.map((words, part) =>
+    folded.findIndex(
+      (name, column) =>
+        words.includes(name) && isCounted(profiles[column], part === 0 ? Infinity : 59),
+    ),
+  );
+  if (hours < 0 || minutes < 0) return [];
+  return [{ form: 'clock-parts', columns: [hours, minutes, seconds], score: 79 }];
 };
 
 /** Newest first: a time that falls in nearly every step rises the other way round. */
@@ -177,6 +212,7 @@ export const findTime = (sample: TableSample): readonly TimeCandidate[] =>
     ...stampCandidates(sample),
     ...dateAndClock(sample),
     ...partCandidates(sample),
+    ...clockPartCandidates(sample),
     ...clockCandidates(sample),
     ...numberCandidates(sample),
   ].sort((one, other) => other.score - one.score || one.columns[0]! - other.columns[0]!);

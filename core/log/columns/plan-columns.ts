@@ -10,6 +10,7 @@ import type { ColumnPlan } from './column-plan.ts';
 import { placeTime, planTime, type DatedPlan, type TimePlace } from './decide-time.ts';
 import { givenRoles, refuseColumn } from './given-roles.ts';
 import { findRoles, type Roles } from './find-roles.ts';
+import { findQuality } from './find-quality.ts';
 import { findSeries } from './find-series.ts';
 import type { TableSample } from './sample.ts';
 import { timeColumnsOf } from './time-plan.ts';
@@ -165,6 +166,7 @@ export const planColumns = (
     requiredCells: requiredCells(sample, [...timeColumnsOf(dated.time), roles.temperature]),
     seriesColumn,
     unitColumn: findUnitColumn(sample),
+    qualityColumn: findQuality(sample, roles.temperature),
     noReading: makeGivenMarks(decisions.noReadingMarks, sample.decimalMark),
     wordColumns: sample.profiles
       .filter(({ kind, filled }) => kind === 'text' && filled >= 0.5)

@@ -6,6 +6,7 @@ import { parseQuantity } from '../text/quantity.ts';
 import { temperatureScale, unitOfText } from '../text/unit-text.ts';
 import { TimeReader } from '../time/time-reader.ts';
 import type { ColumnPlan } from './column-plan.ts';
+import { isBadQuality } from './find-quality.ts';
 import { type RawColumns, READ, stateOf } from './raw-columns.ts';
 
 const LETTER = /\p{L}/u;
@@ -73,13 +74,24 @@ export class RowReader {
   /** The reason why the main temperature of a row cannot be used, or null. */
   #readMain(cells: readonly string[], row: number): RejectionId | null {
     const cell = cells[this.plan.roles.temperature] ?? '';
-    if (!Number.isNaN(this.columns.values[0]![row]!)) return this.#noteUnit(cells, cell, row);
+    if (!Number.isNaN(this.columns.values[0]![row]!)) {
+      return this.#isUnsound(cells) ? 'no-reading' : this.#noteUnit(cells, cell, row);
+    }
     if (cell === '') return this.#isRemark(cells, row) ? 'event' : 'no-reading';
     if (isNoReadingMark(cell) || this.plan.noReading.isWord(cell)) {
       this.marks.set(cell, (this.marks.get(cell) ?? 0) + 1);
       return 'no-reading';
     }
     return LETTER.test(cell) && !/\d/.test(cell) ? 'event' : 'unreadable-temperature';
+  }
+
+  /** Whether the row says of itself that its value is none; notes the word as a mark. */
+  #isUnsound(cells: readonly string[]): boolean {
+    const { qualityColumn } = this.plan;
+    const quality = qualityColumn === null ? '' : (cells[qualityColumn] ?? '');
+    if (quality === '' || !isBadQuality(quality)) return false;
+    this.marks.set(quality, (this.marks.get(quality) ?? 0) + 1);
+    return true;
   }
 
   #noteUnit(cells: readonly string[], cell: string, row: number): RejectionId | null {

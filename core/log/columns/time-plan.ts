@@ -15,6 +15,8 @@ export type TimePlan =
   | { readonly form: 'parts'; readonly columns: readonly number[]; readonly order: 'year-first' }
   /** Time of day, or hours, minutes and seconds elapsed. */
   | { readonly form: 'clock'; readonly column: number }
+  /** Hours, minutes and seconds in columns of their own; -1 for seconds that lack. */
+  | { readonly form: 'clock-parts'; readonly columns: readonly number[] }
   /** A bare number: since an epoch, a spreadsheet's day, or elapsed. */
   | { readonly form: 'number'; readonly column: number }
   /** No time in the row: one interval after the row before. */
@@ -25,6 +27,7 @@ export type TimePlan =
 /** The columns that a plan takes times from. */
 export const timeColumnsOf = (plan: TimePlan): readonly number[] => {
   if (plan.form === 'interval' || plan.form === 'section') return [];
-  if (plan.form === 'parts') return plan.columns.filter((column) => column >= 0);
+  if (plan.form === 'parts' || plan.form === 'clock-parts')
+    return plan.columns.filter((column) => column >= 0);
   return plan.form === 'date-and-clock' ? [plan.column, plan.clockColumn] : [plan.column];
 };

@@ -1,5 +1,5 @@
 import { classOf } from '../text/cell-class.ts';
-import { plainDialect, splitLine, type Dialect } from './split.ts';
+import { plainDialect, type Dialect } from './split.ts';
 import type { Survey } from './survey.ts';
 
 /** Distinct digits behind a comma that make them decimals rather than a code (chosen). */
@@ -92,16 +92,3 @@ const bestPairs = (survey: Survey, pairs: readonly number[], count: number): num
     )
     .slice(0, count)
     .sort((one, other) => one - other);
-
-/** Whether the cells of most lines carry their names, as in `temp=25.5 set=26`. */
-export const areLabelled = (texts: readonly string[]): boolean => {
-  const filled = texts.filter((text) => text.trim() !== '');
-  const labelled = filled.filter((text) => /(?:^|[\s,;|])\p{L}[\p{L}\p{N}_.]*=[-+]?\d/u.test(text));
-  return filled.length > 1 && labelled.length >= 0.8 * filled.length;
-};
-
-/** The names that labelled cells carry, from a row as printed. */
-export const labelsOf = (text: string, dialect: Dialect): readonly string[] =>
-  splitLine(text, { ...dialect, isLabelled: false }).cells.map(
-    (cell) => /^(\p{L}[\p{L}\p{N}_. -]{0,40})=/u.exec(cell)?.[1] ?? '',
-  );

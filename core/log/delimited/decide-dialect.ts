@@ -9,9 +9,19 @@ import {
   type Preamble,
 } from '../text/preamble.ts';
 import type { LineSample } from './sample-lines.ts';
-import { areLabelled, joinCommas } from './comma-joins.ts';
+import { areBracketed } from './brackets.ts';
+import { joinCommas } from './comma-joins.ts';
+import { areLabelled, glueLabels, labelsOf } from './labels.ts';
 import { findFixedWidth } from './fixed-width.ts';
-import { BLANKS, FIXED, isWrappedLine, plainDialect, type Dialect } from './split.ts';
+import {
+  BLANKS,
+  FIXED,
+  WHOLE,
+  isWrappedLine,
+  plainDialect,
+  splitLine,
+  type Dialect,
+} from './split.ts';
 import { surveyLines, type Survey } from './survey.ts';
 
 /** In this order where two do equally well: the least likely to stand inside a cell first. */
@@ -68,6 +78,7 @@ class Surveyor {
   readonly #mark: DecimalDecision | null;
   readonly #isWrapped: boolean;
   readonly #isLabelled: boolean;
+  readonly #isBracketed: boolean;
 
   constructor(texts: readonly string[], mark: DecimalDecision | null) {
     this.#texts = texts;
@@ -76,6 +87,7 @@ class Surveyor {
     const wrapped = this.#filled.filter(isWrappedLine).length;
     this.#isWrapped = wrapped > 0 && wrapped >= WRAPPED_SHARE * this.#filled.length;
     this.#isLabelled = areLabelled(this.#filled);
+    this.#isBracketed = areBracketed(this.#filled);
   }
 
   /** The survey with one delimiter, with torn numbers put together. */
@@ -84,11 +96,19 @@ class Surveyor {
     if (fixed !== null) return surveyLines(this.#texts, fixed, this.#mark);
     const dialect: Dialect = {
       ...plainDialect(delimiter, this.#isWrapped),
-      isLabelled: this.#isLabelled,
+      labels: this.#labelsWith(delimiter),
+      isBracketed: this.#isBracketed,
     };
     const plain = surveyLines(this.#texts, dialect, this.#mark);
     const joining = joinCommas(plain);
     return joining === null ? plain : surveyLines(this.#texts, joining, TORN_COMMA);
+  }
+
+  #labelsWith(delimiter: string): readonly string[] | null {
+    if (!this.#isLabelled) return null;
+    const dialect = { ...plainDialect(delimiter, this.#isWrapped), isBracketed: this.#isBracketed };
+    const labels = labelsOf(this.#filled.map((text) => splitLine(glueLabels(text), dialect).cells));
+    return labels.length === 0 ? null : labels;
   }
 
   /** The best of several, and the score of the next. */
@@ -140,7 +160,8 @@ export const decideDialect = (
     const others = surveyor.bestOf(UNUSUAL);
     if ((others.best?.score ?? 0) > (best?.score ?? 0)) ({ best, next } = others);
   }
-  if (best === undefined || best.rows.length === 0) return null;
+  if (best === undefined || best.rows.length === 0) best = surveyor.with(WHOLE);
+  if (best.rows.length === 0) return null;
   const certainty = certaintyAgainst(best.score, next);
   account.decide('delimiter', best.dialect.delimiter, 'rows-agree', certainty);
   return best;

@@ -4,7 +4,7 @@ import type { RawColumns } from '../columns/raw-columns.ts';
 import { MAX_COLUMNS } from '../limits.ts';
 import { FastStamps, fastNumber, markByte } from './fast-cells.ts';
 import type { Layout } from './layout.ts';
-import { BLANKS } from './split.ts';
+import { BLANKS, WHOLE } from './split.ts';
 
 const LINE_FEED = 0x0a;
 const CARRIAGE_RETURN = 0x0d;
@@ -199,11 +199,16 @@ export const makeFastRows = (
   columns: RawColumns,
 ): FastRows | null => {
   const { dialect } = layout.survey;
-  const isPlain = plan.seriesColumn === null && plan.unitColumn === null && !layout.isNested;
+  const isPlain =
+    [plan.seriesColumn, plan.unitColumn, plan.qualityColumn].every((one) => one === null) &&
+    !layout.isNested;
   const isTimed = ['stamp', 'date-and-clock', 'clock', 'number'].includes(plan.time.form);
   const isSingleByte = dialect.delimiter === BLANKS || dialect.delimiter.charCodeAt(0) < 0x80;
   const isPlainDialect =
-    !dialect.isWrapped && !dialect.isLabelled && dialect.joins === null && dialect.cuts === null;
+    !dialect.isWrapped &&
+    dialect.delimiter !== WHOLE &&
+    !dialect.isBracketed &&
+    [dialect.labels, dialect.joins, dialect.cuts].every((special) => special === null);
   const isSafe = isPlain && isTimed && isSingleByte && isPlainDialect;
   if (!isSafe || dialect.delimiter === '"' || !SAFE_ENCODING.test(text.encoding)) return null;
   return new FastRows(text, layout, plan, columns);

@@ -1,9 +1,12 @@
 import { MAX_NAME_CHARS } from '../limits.ts';
+import { speaksOfTime } from '../columns/name-meaning.ts';
+import { isTimeClass } from '../text/cell-class.ts';
+import { epochUnit } from '../time/numeric-time.ts';
 import { unitInName } from '../text/unit-text.ts';
 import type { Preamble } from '../text/preamble.ts';
 import { alignNames, namesOverCuts } from './align-names.ts';
 import { headerCells, unitsLine, type TablePlace } from './header.ts';
-import { labelsOf } from './comma-joins.ts';
+import { namesInStatement } from './brackets.ts';
 import { BLANKS } from './split.ts';
 import type { Survey } from './survey.ts';
 
@@ -49,10 +52,29 @@ const listedAbove = (preamble: Preamble, width: number): readonly string[] | nul
   return lists.find((list) => list.some((name) => unitInName(name) !== null)) ?? null;
 };
 
+/**
+ * Names over the cells that they mean: where rows have one cell more than the header, and times
+ * stand one cell behind the name that speaks of them, the first cells (row names, weekdays) have none.
+ */
+const overTheirCells = (names: readonly string[], survey: Survey): readonly string[] => {
+  const { width, kinds, rows, lines } = survey;
+  if (names.length !== width - 1) return names;
+  const isEpoch = (column: number): boolean => {
+    const numbers = rows.map((row) => Number(lines[row]!.cells[column]));
+    return epochUnit(Math.min(...numbers), Math.max(...numbers)) !== null;
+  };
+  const isTimeAt = (column: number): boolean =>
+    isTimeClass(kinds[column] ?? 'empty') || isEpoch(column);
+  const isBehind = names.some(
+    (name, column) => speaksOfTime(name) && isTimeAt(column + 1) && !isTimeAt(column),
+  );
+  return isBehind ? ['', ...names] : names;
+};
+
 const cellsOf = (index: number, survey: Survey, texts: readonly string[]): readonly string[] => {
   const line = survey.lines[index]!;
   const { delimiter, cuts } = survey.dialect;
-  if (cuts === null && delimiter !== BLANKS) return headerCells(line);
+  if (cuts === null && delimiter !== BLANKS) return overTheirCells(headerCells(line), survey);
   const rows = survey.rows.slice(0, ALIGNED_ROWS).map((row) => texts[row]!);
   if (cuts !== null) return namesOverCuts(texts[index]!, rows, cuts);
   return alignNames(
@@ -75,10 +97,9 @@ export const nameColumns = (
 ): ColumnNames => {
   const { width } = survey;
   if (place.header.length === 0) {
-    const { isLabelled } = survey.dialect;
-    const listed = isLabelled
-      ? labelsOf(texts[place.firstRow]!, survey.dialect)
-      : listedAbove(preamble, width);
+    const { labels, isBracketed } = survey.dialect;
+    const inStatement = isBracketed ? namesInStatement(texts[place.firstRow]!) : null;
+    const listed = labels ?? inStatement ?? listedAbove(preamble, width);
     return {
       names: distinct(numbered(listed ?? [], width)),
       isNamed: listed !== null,

@@ -1,8 +1,12 @@
 import { MAX_COLUMNS } from '../limits.ts';
+import { insideBracket } from './brackets.ts';
+import { arrange, glueLabels } from './labels.ts';
 
 /** What stands between cells, and what must be done to them. */
 export interface Dialect {
-  /** One character, `blanks` for runs of blanks and tabs, or `fixed` for cells of fixed width. */
+  /**
+   * One character, `blanks` for runs of blanks and tabs, `fixed` for cells of fixed width, or
+   * `none` where every line is one cell. */
   readonly delimiter: string;
   /** Whether every whole line is wrapped in quotes, as some exports do by mistake. */
   readonly isWrapped: boolean;
@@ -10,17 +14,21 @@ export interface Dialect {
   readonly cuts: readonly number[] | null;
   /** Where the decimal comma also separates cells: the cells that the next one belongs to. */
   readonly joins: { readonly cells: number; readonly firsts: readonly number[] } | null;
-  /** Whether cells carry their names: `temp=25.5`. */
-  readonly isLabelled: boolean;
+  /** The names that cells carry, `temp=25.5`, in the order of the cells; null where they do not. */
+  readonly labels: readonly string[] | null;
+  /** Whether every line is a bracket, `(2024-03-14, 25.5)`, or a statement that inserts one. */
+  readonly isBracketed: boolean;
 }
 
 /** A dialect with nothing special about it. */
 export const plainDialect = (delimiter: string, isWrapped = false): Dialect => ({
-  ...{ delimiter, isWrapped, cuts: null, joins: null, isLabelled: false },
+  ...{ delimiter, isWrapped, cuts: null, joins: null, labels: null, isBracketed: false },
 });
 
 export const BLANKS = 'blanks';
 export const FIXED = 'fixed';
+/** Every line is one cell. */
+export const WHOLE = 'none';
 
 export interface SplitLine {
   /** Trimmed, without quotes. */
@@ -137,19 +145,16 @@ const joined = (split: SplitLine, joins: NonNullable<Dialect['joins']>): SplitLi
   return { ...split, cells };
 };
 
-/** `temp=25.5`: a name and a value in one cell. */
-export const LABELLED = /^(\p{L}[\p{L}\p{N}_. -]{0,40})=\s*(.*)$/u;
-
-const withoutLabels = (split: SplitLine): SplitLine => ({
-  ...split,
-  cells: split.cells.map((cell) => LABELLED.exec(cell)?.[2] ?? cell),
-});
-
 const splitOnce = (line: string, dialect: Dialect): SplitLine => {
   if (dialect.cuts !== null) return splitAtCuts(line, dialect.cuts);
-  const { delimiter, joins, isLabelled } = dialect;
-  const split = delimiter === BLANKS ? splitAtBlanks(line) : splitAtMarks(line, delimiter);
-  if (isLabelled) return withoutLabels(split);
+  const { delimiter, joins, labels } = dialect;
+  const inside = dialect.isBracketed ? (insideBracket(line) ?? line) : line;
+  const glued = labels === null ? inside : glueLabels(inside);
+  const split =
+    delimiter === BLANKS
+      ? splitAtBlanks(glued)
+      : splitAtMarks(glued, delimiter === WHOLE ? '\n' : delimiter);
+  if (labels !== null) return { ...split, cells: arrange(split.cells, labels) };
   return joins === null ? split : joined(split, joins);
 };
 

@@ -1,6 +1,7 @@
 import { classOf, isNumberClass, isTimeClass, type CellClass } from '../text/cell-class.ts';
 import { decideDecimalMark, type DecimalDecision } from '../text/decimal-mark.ts';
 import type { DecimalMark } from '../text/number.ts';
+import { commonest } from './commonest.ts';
 import { BLANKS, FIXED, splitLine, type Dialect } from './split.ts';
 
 /** A sampled line as one dialect sees it. */
@@ -65,14 +66,6 @@ const candidates = (lines: readonly SurveyedLine[]): number[] => {
   return [...lines.keys()].filter(
     (index) => likenesses[index] === 'row' || (withLabelled && likenesses[index] === 'labelled'),
   );
-};
-
-const commonest = <Key>(keys: readonly Key[]): { key: Key; count: number } | null => {
-  const counts = new Map<Key, number>();
-  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
-  let best: { key: Key; count: number } | null = null;
-  for (const [key, count] of counts) if (count > (best?.count ?? 0)) best = { key, count };
-  return best;
 };
 
 /** The rows of the commonest shape; where shapes vary, all that begin alike. */

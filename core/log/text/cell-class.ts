@@ -1,4 +1,5 @@
 import { MAX_VALUE_CHARS } from '../limits.ts';
+import { isDottedClock } from '../time/dotted-clock.ts';
 import { parseDuration } from '../time/duration.ts';
 import { daysOfDate, ordersOf } from '../time/date-order.ts';
 import { scanStamp, type Stamp } from '../time/stamp.ts';
@@ -44,6 +45,8 @@ export const classOf = (cell: string, decimalMark: DecimalMark): CellClass => {
   if (cell.length === 0) return 'empty';
   if (cell.length > MAX_VALUE_CHARS) return 'text';
   if (!Number.isNaN(parseNumber(cell, decimalMark))) return 'number';
+  // Where the comma stands before decimals, a point between two pairs of digits parts a clock.
+  if (decimalMark === ',' && isDottedClock(cell)) return 'clock';
   const stamp = scanStamp(cell);
   const stampClass = stamp === null ? null : classOfStamp(stamp);
   if (stampClass !== null) return stampClass;

@@ -1,4 +1,5 @@
 import type { ReasonId } from '../ids.ts';
+import { isDottedClock } from '../time/dotted-clock.ts';
 import type { DecimalMark } from './number.ts';
 
 export interface DecimalDecision {
@@ -7,8 +8,8 @@ export interface DecimalDecision {
   readonly certainty: number;
 }
 
-const WITH_COMMA = /^[+-]?\d+,\d+(?:e[+-]?\d+)?(?:\D{0,4})$/i;
-const WITH_DOT = /^[+-]?\d*\.\d+(?:e[+-]?\d+)?(?:\D{0,4})$/i;
+const WITH_COMMA = /^[+-]?\d+,\d+(?:e[+-]?\d+)?(?:\D{0,12})$/i;
+const WITH_DOT = /^[+-]?\d*\.\d+(?:e[+-]?\d+)?(?:\D{0,12})$/i;
 const COMMA_AFTER_DOT = /^[+-]?\d{1,3}(?:\.\d{3})+,\d+$/;
 const DOT_AFTER_COMMA = /^[+-]?\d{1,3}(?:,\d{3})+\.\d+$/;
 /** Could be thousands as well as three decimals. */
@@ -29,6 +30,14 @@ const marksThousands = (cells: readonly string[], mark: DecimalMark): boolean =>
   return plain.some((value) => value >= LARGEST_BESIDE_DECIMALS);
 };
 
+/** Whether all numbers of a column are clocks with points: `13.30`. */
+const isClocks = (cells: readonly string[]): boolean => {
+  const numbers = cells
+    .map((cell) => cell.replace(/\s?(?:uhr|h|uur|hrs)$/i, ''))
+    .filter((cell) => /^[\d.,]+$/.test(cell));
+  return numbers.length > 1 && numbers.every(isDottedClock) && new Set(numbers).size > 1;
+};
+
 /**
  * The decimal mark of a table, from its cells column by column. Where commas stand between cells,
  * only quoted cells can hold a decimal comma.
@@ -37,7 +46,10 @@ export const decideDecimalMark = (columns: readonly (readonly string[])[]): Deci
   let commas = 0;
   let dots = 0;
   let sure: DecimalMark | null = null;
+  const hasCommas = columns.some((cells) => cells.some((cell) => WITH_COMMA.test(cell)));
   for (const cells of columns) {
+    // Points between the pairs of digits of a clock say nothing where numbers have commas.
+    if (hasCommas && isClocks(cells)) continue;
     if (cells.some((cell) => COMMA_AFTER_DOT.test(cell))) sure = ',';
     else if (cells.some((cell) => DOT_AFTER_COMMA.test(cell))) sure = '.';
     const comma = cells.filter((cell) => WITH_COMMA.test(cell)).length;

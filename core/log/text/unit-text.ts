@@ -56,6 +56,15 @@ const OTHER_WORDS: ReadonlySet<string> = new Set([
   ...['m3/h', 'l/min', 'ml/min', 'cc/min', 'm/s', 'mm', 'cm', 'm', 'mw/cm2', 'w/cm2h', 'w/g', 'uw'],
 ]);
 
+/** Scales of temperature that no couple's tables are in: Rankine, Réaumur and others. */
+const OTHER_SCALES: ReadonlySet<string> = new Set([
+  ...['r', 'ra', 'rankine', 're', 'reaumur', 'delisle', 'romer'],
+]);
+
+/** Parts or multiples of a degree: `0.1 °C`, `1/10 K`, `°C x10`. */
+const TENTHS =
+  /^(?:0?[.,]\d+|1\/10+|x ?10+|\* ?10+)\s?(?:[°º]|deg)\s?[cfk]$|^(?:[°º]|deg)\s?[cfk]\s?[x*/]\s?10+$/;
+
 const PERCENT = /^(?:%\s?(?:rh|r\.h|rf|hr|ur|rv)?|percent|prozent|pct)$/;
 
 const isTimeUnitAfter = (text: string): boolean =>
@@ -88,6 +97,7 @@ export const unitOfText = (text: string): PrintedUnit | null => {
   const bare = stripped(text);
   // Degrees, and no word of which.
   if (bare === '°' || bare === 'º') return 'degrees';
+  if (/^(?:degrees?|deg|grad|grados?|gradi|degr[eé]s?|graden)$/i.test(bare)) return 'degrees';
   if (bare === '℃') return 'C';
   if (bare === '℉') return 'F';
   // A small o for the sign, but not the words `of` and `ok`.
@@ -104,6 +114,10 @@ export const unitOfText = (text: string): PrintedUnit | null => {
   }
   const temperature = TEMPERATURE_WORDS.get(withoutDegree(word));
   if (temperature !== undefined) return temperature;
+  const isMarked = /[°º˚]/.test(bare) || withoutDegree(word) !== word;
+  const scale = withoutDegree(word);
+  if (OTHER_SCALES.has(scale) && (isMarked || scale.length > 2)) return 'other';
+  if (TENTHS.test(word)) return 'other';
   return TIME_WORDS.get(word) ?? (OTHER_WORDS.has(word) ? 'other' : null);
 };
 

@@ -18,12 +18,18 @@ const rolesOf = (date: readonly DatePart[], order: DayOrder): readonly ('Y' | 'M
   return isMonthFirst ? ['M', 'D', 'Y'] : ['D', 'M', 'Y'];
 };
 
+const OTHER_CALENDARS: Readonly<Partial<Record<Stamp['dateForm'], string>>> = {
+  weeks: 'YYYY-Www-D',
+  ordinal: 'YYYY-DDD',
+};
+
 /** How a stamp is written, by example: `DD.MM.YYYY hh:mm:ss`. */
 export const describeStamp = (stamp: Stamp, order: DayOrder): string => {
   const roles = rolesOf(stamp.date, order);
   const mark =
     stamp.dateMark === '' && stamp.date.some(({ isName }) => isName) ? ' ' : stamp.dateMark;
-  const date = stamp.date.map((each, index) => part(each, roles[index] ?? 'D')).join(mark);
+  const inMonths = stamp.date.map((each, index) => part(each, roles[index] ?? 'D')).join(mark);
+  const date = OTHER_CALENDARS[stamp.dateForm] ?? inMonths;
   if (stamp.clockSeconds === null) return date;
   const clock = stamp.clockGroups === 2 ? 'hh:mm' : 'hh:mm:ss';
   const decimals = stamp.fraction === 0 ? '' : '.f';

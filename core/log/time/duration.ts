@@ -1,4 +1,5 @@
 import { MAX_VALUE_CHARS } from '../limits.ts';
+import { secondsIn, timeScale, unitOfText } from '../text/unit-text.ts';
 import { SECONDS_PER_DAY } from './civil.ts';
 
 /** `2d 03:04:05`, `2 days, 3:04:05`, `2.03:04:05`, `2:03:04:05`. */
@@ -7,6 +8,9 @@ const WITH_DAYS =
 /** `1h 05m 20s`, `90 min 5 s`, `45 s`. */
 const IN_WORDS =
   /^(?:(\d{1,5})\s?h(?:ours?|rs?)?\.?)?\s?(?:(\d{1,5})\s?m(?:in(?:utes?)?)?\.?)?\s?(?:(\d{1,6}(?:[.,]\d{1,9})?)\s?s(?:ec(?:onds?)?)?\.?)?$/;
+/** One number and its unit: `1.5 h`, `90,5 min`, `1200 ms`. */
+const IN_ONE_UNIT =
+  /^(\d{1,12}(?:[.,]\d{1,9})?)\s?(d|days?|h|hours?|hrs?|std|min|minutes?|s|sec|ms|msec)\.?$/;
 
 /** ISO 8601: `PT1H30M`, `P1DT2H`. */
 const ISO = /^p(?:(\d{1,4})d)?(?:t(?:(\d{1,5})h)?(?:(\d{1,5})m)?(?:(\d{1,7}(?:[.,]\d{1,9})?)s)?)?$/;
@@ -27,6 +31,9 @@ export const parseDuration = (cell: string): number => {
       decimal(day) * SECONDS_PER_DAY + decimal(hour) * 3600 + decimal(minute) * 60 + decimal(second)
     );
   }
+  const one = IN_ONE_UNIT.exec(lower);
+  const unit = one === null ? null : timeScale(unitOfText(one[2]!));
+  if (one !== null && unit !== null) return decimal(one[1]) * secondsIn(unit);
   const words = IN_WORDS.exec(lower);
   const [, hours, minutes, seconds] = words ?? [];
   const named = [hours, minutes, seconds].filter((part) => part !== undefined);

@@ -8,12 +8,19 @@ const EPOCH_FROM = 788_918_400;
 const EPOCH_TO = 4_102_444_800;
 const EPOCH_UNITS: readonly TimeUnit[] = ['s', 'ms', 'us', 'ns'];
 
-/** Spreadsheet days (from 1899-12-30) of the same years. */
-const SERIAL_FROM = 34_700;
-const SERIAL_TO = 73_051;
-/** 1970-01-01 as a spreadsheet day. */
+/** 1970-01-01 as a spreadsheet day (counted from 1899-12-30). */
 export const SERIAL_OF_EPOCH = 25_569;
-/** A log's spreadsheet days span no more than this (chosen). */
+/**
+ * 1970-01-01 as a day of other counts: astronomers' Julian date, which begins at noon (Explanatory
+ * Supplement to the Astronomical Almanac), and days from the year 0 of the proleptic calendar.
+ */
+const DAY_COUNTS: readonly number[] = [SERIAL_OF_EPOCH, 2_440_587.5, 719_529];
+/** The same in modified Julian dates: like spreadsheet days of later years, so only where named so. */
+const MODIFIED_JULIAN_OF_EPOCH = 40_587;
+/** Days from 1970 of the years 1995 to 2100. */
+const DAYS_FROM = 9131;
+const DAYS_TO = 47_482;
+/** A log's days span no more than this (chosen). */
 const MOST_SERIAL_DAYS = 400;
 
 /** The unit in which numbers count from 1970, or null if they are too small or too large for it. */
@@ -26,12 +33,18 @@ export const epochUnit = (min: number, max: number): TimeUnit | null =>
 export const looksLikeEpoch = ({ min, max }: NumberProfile): boolean =>
   epochUnit(min, max) !== null;
 
-const spansLikeSerial = (min: number, max: number): boolean =>
-  min >= SERIAL_FROM && max <= SERIAL_TO && max - min <= MOST_SERIAL_DAYS;
+const isDayFrom = (zero: number, min: number, max: number): boolean =>
+  min - zero >= DAYS_FROM && max - zero <= DAYS_TO && max - min <= MOST_SERIAL_DAYS;
 
-/** Days of a spreadsheet, with the time of day as decimals. */
+/** The day that 1970-01-01 is in the count that numbers are days of, or null for no such count. */
+export const dayCountOf = (min: number, max: number, name = ''): number | null =>
+  /\bmjd\b|modified julian/i.test(name) && isDayFrom(MODIFIED_JULIAN_OF_EPOCH, min, max)
+    ? MODIFIED_JULIAN_OF_EPOCH
+    : (DAY_COUNTS.find((zero) => isDayFrom(zero, min, max)) ?? null);
+
+/** Days of a spreadsheet or another count, with the time of day as decimals. */
 export const looksLikeSerial = ({ numbers }: { numbers: NumberProfile | null }): boolean =>
-  numbers !== null && !numbers.isInteger && spansLikeSerial(numbers.min, numbers.max);
+  numbers !== null && !numbers.isInteger && dayCountOf(numbers.min, numbers.max) !== null;
 
 /** What the bare numbers of a time column count. */
 export interface NumericTime {
@@ -41,6 +54,8 @@ export interface NumericTime {
   readonly certainty: number;
   /** Set where nothing in the file says the unit. */
   readonly assumption: AssumptionId | null;
+  /** The number of 1970-01-01, for `serial`; that of spreadsheets where it is left out. */
+  readonly dayOfEpoch?: number;
 }
 
 /** The course of a firing, as far as it helps to tell minutes from hours. */
@@ -60,6 +75,7 @@ const TELLING_RISE_C = 150;
 const LARGEST_RATIO = 60;
 
 const ASSUMED: Readonly<Partial<Record<TimeUnit, AssumptionId>>> = {
+  ms: 'milliseconds',
   s: 'seconds',
   min: 'minutes',
   h: 'hours',
@@ -75,9 +91,11 @@ const elapsed = (unit: TimeUnit, why: ReasonId, certainty: number): NumericTime 
 });
 
 /** The unit in which the course climbs most like a kiln. */
-export const unitByCourse = ({ span, riseC }: Course): NumericTime => {
+export const unitByCourse = ({ span, riseC, isFractional }: Course): NumericTime => {
   if (riseC < TELLING_RISE_C || span <= 0) return elapsed('s', 'nothing-decides', 0.4);
-  const ranked = (['s', 'min', 'h'] as const)
+  // Counters of milliseconds are whole; days with a time of day are not.
+  const units = ['s', 'min', 'h', isFractional ? 'd' : 'ms'] as const;
+  const ranked = units
     .map((unit) => {
       const rate = riseC / ((span * secondsIn(unit)) / 3600);
       return { unit, distance: Math.abs(Math.log(rate / USUAL_C_PER_HOUR)) };
@@ -93,20 +111,23 @@ export const unitByCourse = ({ span, riseC }: Course): NumericTime => {
 
 /**
  * What the bare numbers of a time column count: by the unit of their header, by their size, or by
- * the course of the temperatures over them.
+ * the course of the temperatures over them. `name` is that of their column.
  */
 export const decideNumericTime = (
   min: number,
   max: number,
   headerUnit: TimeUnit | null,
   course: Course,
+  name = '',
 ): NumericTime => {
   const unit = epochUnit(min, max);
   if (unit !== null) {
     return { from: 'epoch', unit, why: 'within-range', certainty: 0.98, assumption: null };
   }
-  if (course.isFractional && headerUnit === null && spansLikeSerial(min, max)) {
-    return { from: 'serial', unit: 'd', why: 'within-range', certainty: 0.9, assumption: null };
+  const dayOfEpoch = course.isFractional ? dayCountOf(min, max, name) : null;
+  if (dayOfEpoch !== null && (headerUnit === null || headerUnit === 'd')) {
+    const said = { why: 'within-range', certainty: 0.9, assumption: null } as const;
+    return { from: 'serial', unit: 'd', ...said, dayOfEpoch };
   }
   if (headerUnit !== null) {
     return { from: 'elapsed', unit: headerUnit, why: 'header', certainty: 0.97, assumption: null };

@@ -1,6 +1,9 @@
 import { MAX_VALUE_CHARS } from '../limits.ts';
 import { fold } from '../text/fold.ts';
+import { isSmallHour, secondsOfClock } from './clock-seconds.ts';
+import { isDigit, isLetter, TextCursor } from './text-cursor.ts';
 import { timeWord } from './time-words.ts';
+import { usualForm, type DateForm } from './usual-form.ts';
 
 /** One number of a date, as printed. */
 export interface DatePart {
@@ -25,13 +28,9 @@ export interface Stamp {
   readonly hour: number;
   readonly half: 'am' | 'pm' | null;
   readonly offsetMinutes: number | null;
+  /** The calendar in which the date is printed; `date` holds the same day in that of months. */
+  readonly dateForm: DateForm;
 }
-
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
-/** Blanks, dashes, quotes and signs above Latin: U+2000 to U+2BFF hold no letters of dates. */
-const isSymbol = (code: number): boolean => code >= 0x2000 && code <= 0x2bff;
-const isLetter = (code: number): boolean =>
-  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 0xc0 && !isSymbol(code));
 
 const SPACED_HOUR = /\s{1,2}h\s{0,2}(?=\d)/iy;
 const HALF_MARK = /\s?[ap]\.?\s?m\b/iy;
@@ -50,9 +49,7 @@ const DATE_MARKS = '-/.';
 const CLOCK_LETTERS: readonly string[] = ['m', 'min', 's', 'sec'];
 
 /** Reads the parts of one stamp from left to right; each step takes at least one character. */
-class StampScanner {
-  readonly #text: string;
-  #at = 0;
+class StampScanner extends TextCursor {
   readonly #date: DatePart[] = [];
   #dateMark = '';
   /** Where the last mark of the date stands: two in a row make no date. */
@@ -64,72 +61,47 @@ class StampScanner {
   #half: 'am' | 'pm' | null = null;
   #offset: number | null = null;
 
-  constructor(text: string) {
-    this.#text = text;
-  }
-
   scan(): Stamp | null {
-    while (this.#at < this.#text.length) if (!this.#step()) return null;
+    while (!this.isAtEnd) if (!this.#step()) return null;
     return this.#result();
   }
 
-  #code(offset = 0): number {
-    return this.#text.charCodeAt(this.#at + offset);
-  }
-
   #step(): boolean {
-    const code = this.#code();
+    const code = this.code();
     if (isDigit(code)) return this.#number();
     if (isLetter(code)) return this.#word();
-    const character = this.#text.charAt(this.#at);
+    const character = this.text.charAt(this.at);
     // A time elapsed may come with its sign: `+00:05:00`.
-    if (character === '+' && this.#at === 0) {
-      this.#at += 1;
+    if (character === '+' && this.at === 0) {
+      this.at += 1;
       return true;
     }
     const isInDate = this.#date.length === 1 || this.#date.length === 2;
     const isSign = character === '+' || character === '-' || character === MINUS;
     const closer = this.#offset === null ? undefined : CLOSERS.get(character);
-    if (closer !== undefined) return this.#skipTo(closer);
+    if (closer !== undefined) return this.skipPast(closer);
     if (isSign && this.#clock !== null && !isInDate) return this.#zone();
     // A colon between date and clock: `14/Mar/2024:14:05:00`.
     const endsDate = character === ':' && this.#date.length === 3 && this.#clock === null;
-    if (endsDate && isDigit(this.#code(1))) {
-      this.#at += 1;
+    if (endsDate && isDigit(this.code(1))) {
+      this.at += 1;
       return true;
     }
-    this.#at += 1;
+    this.at += 1;
     if (BLANKS.includes(character)) return true;
     // A mark may also close the date: `25.05. 14:00`, `20190622-021507`.
     if (!DATE_MARKS.includes(character) || this.#date.length === 0) return false;
-    if (this.#markAt === this.#at - 2) return false;
-    this.#markAt = this.#at - 1;
+    if (this.#markAt === this.at - 2) return false;
+    this.#markAt = this.at - 1;
     if (this.#dateMark === '') this.#dateMark = character;
     return true;
   }
 
-  #skipTo(closer: string): boolean {
-    const end = this.#text.indexOf(closer, this.#at);
-    if (end < 0) return false;
-    this.#at = end + 1;
-    return true;
-  }
-
-  #digits(): { value: number; digits: number } {
-    const start = this.#at;
-    let value = 0;
-    while (isDigit(this.#code())) {
-      value = value * 10 + (this.#code() - 48);
-      this.#at += 1;
-    }
-    return { value, digits: this.#at - start };
-  }
-
   #number(): boolean {
-    const { value, digits } = this.#digits();
-    const code = this.#code();
+    const { value, digits } = this.takeDigits();
+    const code = this.code();
     const opensClock =
-      code === 58 /* : */ || ((code | 32) === 104 /* h */ && isDigit(this.#code(1)));
+      code === 58 /* : */ || ((code | 32) === 104 /* h */ && isDigit(this.code(1)));
     const isYear = digits === 4 && this.#date.length === 2;
     if (opensClock && !isYear) return digits <= 4 && this.#clockAfter(value);
     if (digits <= 2 && this.#isSpacedHour()) return this.#spacedClock(value);
@@ -148,13 +120,13 @@ class StampScanner {
 
   /** Whether an hour mark between blanks follows: `14 h 05`. */
   #isSpacedHour(): boolean {
-    SPACED_HOUR.lastIndex = this.#at;
-    return this.#clock === null && SPACED_HOUR.test(this.#text);
+    SPACED_HOUR.lastIndex = this.at;
+    return this.#clock === null && SPACED_HOUR.test(this.text);
   }
 
   #spacedClock(hour: number): boolean {
-    this.#at = SPACED_HOUR.lastIndex;
-    const { value, digits } = this.#digits();
+    this.at = SPACED_HOUR.lastIndex;
+    const { value, digits } = this.takeDigits();
     this.#clock = [hour, value];
     this.#isInLetters = true;
     return digits <= 2;
@@ -162,8 +134,8 @@ class StampScanner {
 
   /** Whether am or pm follows a bare hour: `8am`, `3 p.m.`. */
   #isHalfNext(): boolean {
-    HALF_MARK.lastIndex = this.#at;
-    return HALF_MARK.test(this.#text);
+    HALF_MARK.lastIndex = this.at;
+    return HALF_MARK.test(this.text);
   }
 
   #compactDate(value: number, digits: number): boolean {
@@ -187,7 +159,7 @@ class StampScanner {
     const seconds = digits === 6 ? [value % 100] : [];
     const minutes = digits === 6 ? Math.floor(value / 100) : value;
     this.#clock = [Math.floor(minutes / 100), minutes % 100, ...seconds];
-    if (this.#code() === 46) this.#decimals();
+    if (this.code() === 46) this.#fraction = this.takeFraction();
     return true;
   }
 
@@ -195,55 +167,48 @@ class StampScanner {
   #clockAfter(first: number): boolean {
     if (this.#clock !== null) return false;
     this.#clock = [first];
-    this.#isInLetters = this.#code() !== 58;
-    while (this.#clock.length < 3 && this.#isClockMark() && isDigit(this.#code(1))) {
-      this.#at += 1;
-      const { value, digits } = this.#digits();
+    this.#isInLetters = this.code() !== 58;
+    while (this.#clock.length < 3 && this.#isClockMark() && isDigit(this.code(1))) {
+      this.at += 1;
+      const { value, digits } = this.takeDigits();
       if (digits > 2) return false;
       this.#clock.push(value);
     }
-    if (this.#clock.length === 3 && this.#hasDecimals()) this.#decimals();
+    if (this.#clock.length === 3 && this.#hasDecimals()) this.#fraction = this.takeFraction();
     return this.#clock.length >= 2;
   }
 
   #isClockMark(): boolean {
-    const code = this.#code();
+    const code = this.code();
     return code === 58 || (code | 32) === 104 || (code | 32) === 109;
   }
 
   #hasDecimals(): boolean {
-    const code = this.#code();
-    if (!isDigit(this.#code(1))) return false;
+    const code = this.code();
+    if (!isDigit(this.code(1))) return false;
     // `12:00:00:123` are milliseconds; four numbers of two digits count days and are read elsewhere.
-    return code === 46 || code === 44 || (code === 58 && isDigit(this.#code(3)));
-  }
-
-  #decimals(): void {
-    this.#at += 1;
-    const start = this.#at;
-    while (isDigit(this.#code())) this.#at += 1;
-    this.#fraction = Number(`0.${this.#text.slice(start, this.#at)}`);
+    return code === 46 || code === 44 || (code === 58 && isDigit(this.code(3)));
   }
 
   #zone(): boolean {
     if (this.#offset !== null && this.#offset !== 0) return false;
-    const sign = this.#code() === 43 ? 1 : -1;
-    this.#at += 1;
-    const { value, digits } = this.#digits();
+    const sign = this.code() === 43 ? 1 : -1;
+    this.at += 1;
+    const { value, digits } = this.takeDigits();
     if (digits === 0 || digits > 4) return false;
     let minutes = digits > 2 ? Math.floor(value / 100) * 60 + (value % 100) : value * 60;
-    if (digits <= 2 && this.#code() === 58) {
-      this.#at += 1;
-      minutes += this.#digits().value;
+    if (digits <= 2 && this.code() === 58) {
+      this.at += 1;
+      minutes += this.takeDigits().value;
     }
     this.#offset = sign * minutes;
     return minutes <= 14 * 60;
   }
 
   #word(): boolean {
-    const start = this.#at;
-    while (this.#isInWord()) this.#at += 1;
-    const word = fold(this.#text.slice(start, this.#at)).replaceAll('.', '');
+    const start = this.at;
+    while (this.#isInWord()) this.at += 1;
+    const word = fold(this.text.slice(start, this.at)).replaceAll('.', '');
     if (this.#clock !== null && (word === 'a' || word === 'p')) {
       this.#half = word === 'a' ? 'am' : 'pm';
       return true;
@@ -267,16 +232,16 @@ class StampScanner {
 
   /** A hyphen within a word belongs to it, once the clock has been read: `après-midi`. */
   #isInWord(): boolean {
-    const code = this.#code();
+    const code = this.code();
     if (isLetter(code) || code === 46) return true;
-    return code === 45 && this.#clock !== null && isLetter(this.#code(1));
+    return code === 45 && this.#clock !== null && isLetter(this.code(1));
   }
 
   #result(): Stamp | null {
     const clock = this.#clock;
     const isDateSound = this.#date.length === 0 || this.#hasYear() || this.#isYearless();
     if (!isDateSound || (clock === null && this.#date.length === 0)) return null;
-    const clockSeconds = clock === null ? null : secondsOf(clock, this.#half);
+    const clockSeconds = clock === null ? null : secondsOfClock(clock, this.#half);
     if (clock !== null && clockSeconds === null) return null;
     return {
       date: this.#date,
@@ -287,6 +252,7 @@ class StampScanner {
       hour: clock?.[0] ?? 0,
       half: this.#half,
       offsetMinutes: this.#offset,
+      dateForm: 'months',
     };
   }
 
@@ -304,26 +270,16 @@ class StampScanner {
   }
 }
 
-/** `2:30 at night` is after midnight, `11:30 at night` before it. */
-const isSmallHour = (clock: readonly number[] | null): boolean =>
-  clock !== null && (clock[0] === 12 || clock[0]! < 6);
-
-const secondsOf = (clock: readonly number[], half: 'am' | 'pm' | null): number | null => {
-  const [first = 0, minutes = 0, seconds = 0] = clock;
-  if (minutes > 59 || seconds > 60) return null;
-  if (half !== null && (first < 1 || first > 12)) {
-    // Some logs write 24 hours and the mark beside them: `14:05 pm`.
-    if (first > 23 || (half === 'am' && first > 12)) return null;
-  }
-  const hour = half === null || first > 12 ? first : (first % 12) + (half === 'pm' ? 12 : 0);
-  return hour * 3600 + minutes * 60 + seconds;
-};
-
 /**
  * The parts of a date, a time of day or both, in any usual order; null for anything else. Hours
  * beyond 24 are allowed, since a clock may count the time elapsed.
  */
 export const scanStamp = (text: string): Stamp | null => {
   if (text.length === 0 || text.length > MAX_VALUE_CHARS) return null;
-  return new StampScanner(text).scan();
+  const usual = new StampScanner(text).scan();
+  if (usual !== null && !usual.date.some(({ digits }) => digits === 3)) return usual;
+  const rewritten = usualForm(text);
+  if (rewritten === null) return usual;
+  const stamp = new StampScanner(rewritten.text).scan();
+  return stamp && { ...stamp, dateForm: rewritten.dateForm };
 };

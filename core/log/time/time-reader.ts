@@ -1,8 +1,10 @@
 import type { TimePlan } from '../columns/time-plan.ts';
 import { parseNumber, type DecimalMark } from '../text/number.ts';
-import { SECONDS_PER_DAY } from './civil.ts';
+import { civilFromDays, SECONDS_PER_DAY } from './civil.ts';
 import { daysOfDate } from './date-order.ts';
+import { isDottedClock } from './dotted-clock.ts';
 import { parseDuration } from './duration.ts';
+import { SERIAL_OF_EPOCH } from './numeric-time.ts';
 import { scanStamp, type Stamp } from './stamp.ts';
 
 const LAST_SECOND_OF_DAY = SECONDS_PER_DAY;
@@ -36,6 +38,9 @@ export class TimeReader {
     if (plan.form === 'parts') {
       return this.stampSeconds(stampOfParts(plan.columns.map((column) => cells[column])));
     }
+    if (plan.form === 'clock-parts') {
+      return clockSeconds(clockOfParts(plan.columns.map((column) => cells[column])));
+    }
     if (plan.form === 'clock') return clockSeconds(cells[plan.column] ?? '');
     if (plan.form === 'number') return parseNumber(cells[plan.column] ?? '', this.#mark);
     if (plan.form === 'section') return this.sectionSeconds;
@@ -46,7 +51,9 @@ export class TimeReader {
   isEmpty(cells: readonly string[]): boolean {
     const plan = this.#plan;
     if (plan.form === 'interval' || plan.form === 'section') return false;
-    if (plan.form === 'parts') return plan.columns.every((column) => (cells[column] ?? '') === '');
+    if (plan.form === 'parts' || plan.form === 'clock-parts') {
+      return plan.columns.every((column) => (cells[column] ?? '') === '');
+    }
     const hasClock = plan.form === 'date-and-clock' && (cells[plan.clockColumn] ?? '') !== '';
     return (cells[plan.column] ?? '') === '' && !hasClock;
   }
@@ -69,10 +76,6 @@ export class TimeReader {
   }
 }
 
-/** `14.05` and `14.05.09`, as clocks are written in some countries; only beside a date. */
-export const isDottedClock = (cell: string): boolean =>
-  /^(?:[01]?\d|2[0-3])\.[0-5]\d(?:\.[0-5]\d)?$/.test(cell);
-
 /** Year, month, day, hour, minute and second from columns of their own; the last two may lack. */
 export const stampOfParts = (parts: readonly (string | undefined)[]): string => {
   const [year = '', month = '', day = '', hour = '', minute = '', second = ''] = parts;
@@ -80,15 +83,45 @@ export const stampOfParts = (parts: readonly (string | undefined)[]): string => 
   return `${year.padStart(4, '20')}-${month}-${day} ${hour}:${minute || '0'}:${second || '0'}`;
 };
 
-/** Date and clock as one text; a clock of bare digits gets its leading zeros back. */
+/** Hours, minutes and seconds as one clock; a part that is empty stands for 0. */
+const clockOfParts = (parts: readonly (string | undefined)[]): string => {
+  const [hours = '', minutes = '', seconds = ''] = parts;
+  if (hours === '' && minutes === '') return '';
+  return `${hours || '0'}:${minutes.padStart(2, '0')}:${seconds.padStart(2, '0')}`;
+};
+
+/** A spreadsheet's day, and the share of a day that its clock is as a number. */
+const SERIAL_DATE = /^[3-7]\d{4}$/;
+const DAY_SHARE = /^[01]?[.,]\d{1,16}$|^[01]$/;
+
+const serialDate = (serial: string): string => {
+  const { year, month, day } = civilFromDays(Number(serial) - SERIAL_OF_EPOCH);
+  return `${year}-${month}-${day}`;
+};
+
+const clockOfShare = (share: string): string => {
+  const seconds = Math.round(Number(share.replace(',', '.')) * SECONDS_PER_DAY);
+  const [hours, minutes] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60];
+  return `${hours}:${String(minutes).padStart(2, '0')}:${String(seconds % 60).padStart(2, '0')}`;
+};
+
+/**
+ * Date and clock as one text; a clock of bare digits gets its leading zeros back, and the numbers
+ * of a spreadsheet become date and clock.
+ */
 export const joinedStamp = (date = '', clock = ''): string => {
   if (date === '' || clock === '') return '';
+  if (SERIAL_DATE.test(date)) {
+    const time = DAY_SHARE.test(clock) ? clockOfShare(clock) : clock;
+    return joinedStamp(serialDate(date), time);
+  }
   if (/^\d{1,6}$/.test(clock)) return `${date} ${clock.padStart(clock.length > 4 ? 6 : 4, '0')}`;
   return `${date} ${isDottedClock(clock) ? clock.replaceAll('.', ':') : clock}`;
 };
 
 /** Seconds of a clock, or of a time elapsed that is written like one or in words. */
 export const clockSeconds = (cell: string): number => {
+  if (isDottedClock(cell)) return clockSeconds(cell.replaceAll('.', ':'));
   const stamp = scanStamp(cell);
   if (stamp?.clockSeconds == null || stamp.date.length > 0) return parseDuration(cell);
   return stamp.clockSeconds + stamp.fraction;

@@ -13,6 +13,7 @@ const truths = JSON.parse(readFileSync(new URL('truth.json', FOLDER), 'utf8')) a
 const GUESSES_OTHERWISE: Readonly<Record<string, string>> = {
   'preamble-of-keys.csv': 'it looks at the first ten lines, and keys and values stand there',
   'microvolts-in-cells.csv': 'lines without a delimiter above the table weigh against two columns',
+  'unit-in-preamble-german.csv': 'decimal commas stand in as many of its first lines',
   'preamble-of-prose.txt': 'it takes the commas of sentences above the table',
 };
 
@@ -21,6 +22,10 @@ const guessed = (text: string): string => {
   const parsed: unknown = Papa.parse(text, { skipEmptyLines: true });
   return (parsed as { meta: { delimiter: string } }).meta.delimiter;
 };
+
+/** Single quotes and `="…"` around a whole cell are part of it to the general-purpose reader. */
+const unquoted = (cell: string): string =>
+  /^(?:'(.*)'|="(.*)")$/.exec(cell)?.slice(1).join('') ?? cell;
 
 const shared = Object.keys(truths).flatMap((name) => {
   const bytes = new Uint8Array(readFileSync(new URL(name, FOLDER)));
@@ -63,7 +68,7 @@ describe('a general-purpose reader', () => {
         const [theirs] = Papa.parse(line, { delimiter }).data;
         const { cells, isOpen } = splitLine(line, plainDialect(delimiter));
         if (isOpen) continue;
-        expect([name, cells]).toEqual([name, theirs?.map((cell) => cell.trim())]);
+        expect([name, cells]).toEqual([name, theirs?.map((cell) => unquoted(cell.trim()))]);
       }
     }
   });

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findImpossible } from '../../../../core/log/assemble/find-impossible.ts';
+import {
+  findImpossible,
+  refuseBeyondReadings,
+} from '../../../../core/log/assemble/find-impossible.ts';
 
 const climb = Array.from({ length: 200 }, (_, i) => 20 + 5 * i + (i % 3) * 0.4);
 const withAt = (rows: readonly number[], value: number): Float64Array =>
@@ -82,4 +85,33 @@ test('a couple that comes off and stays at the limit of its type is no peak', ()
   // Steps of 20 °C, and the limit 350 °C above the last reading.
   const steep = Array.from({ length: 60 }, (_, i) => (i > 50 ? 1372 : 20 + 20 * i + (i % 3) * 0.7));
   expect(found(Float64Array.from(steep))).toEqual([1372]);
+});
+
+describe('a code among readings that come seldom', () => {
+  const seldom = Array.from({ length: 40 }, (_, i) => 20 + 43 * i * (i < 28 ? 1 : 0) + (i % 3));
+  const course = seldom.map((c, i) => (i < 28 ? c : 1200 * Math.exp(-0.09 * (i - 27))));
+  const marked = (isGone: (row: number) => boolean, value: number): Float64Array =>
+    Float64Array.from(course, (c, row) => (isGone(row) ? value : c));
+
+  test('is one across a gap in which the kiln went on climbing', () => {
+    expect(found(marked((row) => row >= 8 && row < 14, 0))).toEqual([0]);
+    expect(found(marked((row) => row >= 8 && row < 14, 1023.75))).toEqual([1023.75]);
+  });
+
+  test('is one where it comes again and again, once near a reading', () => {
+    expect(found(marked((row) => row % 7 === 3, 0))).toEqual([0]);
+  });
+
+  test('is one at the end where no reading stays', () => {
+    expect(found(marked((row) => row > 32, 1023.75))).toEqual([1023.75]);
+  });
+});
+
+test('readings far beyond every couple are refused, and marks beyond them are not', () => {
+  const tenths = Float64Array.from(climb, (c) => 10 * c);
+  expect(() => {
+    refuseBeyondReadings(tenths);
+  }).toThrow(/run from 200 to 10154.*tenths/);
+  refuseBeyondReadings(withAt([3, 4, 5], 32_767));
+  refuseBeyondReadings(new Float64Array(50).fill(9999));
 });

@@ -109,6 +109,32 @@ describe('the time is not found', () => {
   });
 });
 
+test('hours and minutes of a time elapsed may stand in columns of their own', () => {
+  const parts = (names: string[], minutes: (row: number) => number) =>
+    findTime(
+      sampleOf(
+        names,
+        counted((row) => [Math.floor(row / 6), minutes(row), 20.5 + row]),
+      ),
+    )[0];
+  const tens = (row: number) => (row % 6) * 10;
+  expect(parts(['Hours', 'Minutes', 'Kiln °C'], tens)).toMatchObject({
+    form: 'clock-parts',
+    columns: [0, 1, -1],
+  });
+  expect(parts(['h', 'min', 'Kiln °C'], tens)?.form).toBe('clock-parts');
+  // The least temperature is no minute.
+  expect(parts(['h', 'min', 'Kiln °C'], (row) => 20 + 5 * row)?.form).toBe('number');
+});
+
+test('a date and a clock may be numbers of a spreadsheet', () => {
+  const rows = counted((row) => [45_365, 0.25 + row / 144, 20.5 + row]);
+  expect(findTime(sampleOf(['Date', 'Time', 'Kiln'], rows))[0]).toMatchObject({
+    form: 'date-and-clock',
+    columns: [0, 1],
+  });
+});
+
 test('columns that the person gives are taken as what they hold', () => {
   const sample = sampleOf(
     ['a', 'b', 'c', 'd'],

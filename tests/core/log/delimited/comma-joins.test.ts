@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { areLabelled, joinCommas, labelsOf } from '../../../../core/log/delimited/comma-joins.ts';
-import { BLANKS, plainDialect } from '../../../../core/log/delimited/split.ts';
+import { joinCommas } from '../../../../core/log/delimited/comma-joins.ts';
+import { plainDialect } from '../../../../core/log/delimited/split.ts';
 import { surveyLines } from '../../../../core/log/delimited/survey.ts';
 
 const joins = (lines: string[]) =>
@@ -36,15 +36,4 @@ describe('numbers torn apart by their decimal comma', () => {
     expect(joins(rows((i) => `${20 + i},${1 + Math.floor(i / 7)}`))).toBeNull();
     expect(joins(['Time,Temp', ...rows((i) => `${20 + i}.5,7`)])).toBeNull();
   });
-});
-
-test('cells with their names', () => {
-  const lines = ['06:30 temp=20.5 set=21', '06:31 temp=21.5 set=22'];
-  expect(areLabelled(lines)).toBe(true);
-  expect(areLabelled(['06:30 20.5', '06:31 21.5'])).toBe(false);
-  expect(labelsOf(lines[0]!, { ...plainDialect(BLANKS), isLabelled: true })).toEqual([
-    '',
-    'temp',
-    'set',
-  ]);
 });

@@ -71,12 +71,19 @@ test('cells of fixed width are seen where blanks do not tell them', () => {
   expect(dialect(fixed.join('\n')).found[0]).toBe('fixed');
 });
 
+test('rows in brackets, and lines of one cell, are seen', () => {
+  const tuples = rows.map(([time, temp]) => `('${time}', ${temp})`).join('\n');
+  expect(dialect(tuples).survey?.dialect).toMatchObject({ isBracketed: true, delimiter: ',' });
+  const alone = rows.map((row) => `Temp: ${row[1]} C`).join('\n');
+  expect(dialect(alone).survey?.dialect).toMatchObject({ delimiter: 'none', labels: ['Temp'] });
+});
+
 test('whole lines in quotes, and cells with their names, are seen', () => {
   expect(
     dialect(rows.map((row) => `"${row.join(',')}"`).join('\n')).survey?.dialect.isWrapped,
   ).toBe(true);
   expect(
     dialect(rows.map(([time, temp]) => `${time} temp=${temp} set=5`).join('\n')).survey?.dialect
-      .isLabelled,
-  ).toBe(true);
+      .labels,
+  ).toEqual(['', '', 'temp', 'set']);
 });

@@ -27,6 +27,17 @@ test('names may be listed one below the other', () => {
   expect(layoutOf(text).sample.names.slice(0, 2)).toEqual(['Time (min)', 'Temperature (°C)']);
 });
 
+test('a header that is one name short leaves the first cells without one', () => {
+  const table = (first: (i: number) => string) =>
+    ['Time,Temp', ...Array.from({ length: 12 }, (_, i) => `${first(i)},${20 + i}.5`)].join('\n');
+  const clock = (i: number) => `2024-03-14 06:${10 + i}`;
+  const shifted = ['column 1', 'Time', 'Temp'];
+  expect(layoutOf(table((i) => `${i + 1},${clock(i)}`)).sample.names).toEqual(shifted);
+  expect(layoutOf(table((i) => `${i + 1},${1_710_397_800 + i}`)).sample.names).toEqual(shifted);
+  const behind = ['Time', 'Temp', 'column 3'];
+  expect(layoutOf(table((i) => `${clock(i)},${20 + i}`)).sample.names).toEqual(behind);
+});
+
 test('names may stand in the cells', () => {
   const lines = Array.from({ length: 12 }, (_, i) => `06:${10 + i} temp=${20 + i}.5 set=30`);
   expect(layoutOf(lines.join('\n')).sample.names).toEqual(['column 1', 'temp', 'set']);

@@ -4,9 +4,9 @@ import {
   BLANKS,
   FIXED,
   isWrappedLine,
-  LABELLED,
   plainDialect,
   splitLine,
+  WHOLE,
 } from '../../../../core/log/delimited/split.ts';
 
 const cells = (line: string, delimiter = ','): readonly string[] =>
@@ -63,9 +63,21 @@ test('numbers that a comma tore apart', () => {
 });
 
 test('cells that carry their names', () => {
-  const dialect = { ...plainDialect(BLANKS), isLabelled: true };
+  const dialect = { ...plainDialect(BLANKS), labels: ['', 'temp', 'set'] };
   expect(splitLine('06:30 temp=20.5 set=-3', dialect).cells).toEqual(['06:30', '20.5', '-3']);
-  expect(LABELLED.test('a=b')).toBe(true);
+  expect(splitLine('06:30 set: -3 temp: 20.5', dialect).cells).toEqual(['06:30', '20.5', '-3']);
+  expect(splitLine('06:30 set=-3', dialect).cells).toEqual(['06:30', '', '-3']);
+});
+
+test('rows in brackets', () => {
+  const dialect = { ...plainDialect(','), isBracketed: true };
+  const cells = ['2024-03-14', '20.5'];
+  expect(splitLine("('2024-03-14', 20.5),", dialect).cells).toEqual(cells);
+  expect(splitLine('2024-03-14,20.5', dialect).cells).toEqual(cells);
+});
+
+test('a line that is one cell', () => {
+  expect(splitLine('20,5 C; hot', plainDialect(WHOLE)).cells).toEqual(['20,5 C; hot']);
 });
 
 test('whole lines in quotes', () => {

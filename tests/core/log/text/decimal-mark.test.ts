@@ -19,6 +19,14 @@ test.each([
     ],
     ',',
   ],
+  [
+    'clocks with points beside numbers with commas',
+    [
+      ['13.30', '13.50', '14.10', '14.30'],
+      ['20,5', '21', '22,5', '23,5'],
+    ],
+    ',',
+  ],
   ['nothing at all', [['20', '21']], '.'],
 ])('%s', (_, columns, mark) => {
   expect(decideDecimalMark(columns).mark).toBe(mark);

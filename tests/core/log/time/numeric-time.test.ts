@@ -1,11 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { profileNumbers } from '../../../../core/log/columns/profile.ts';
 import {
+  dayCountOf,
   decideNumericTime,
   epochUnit,
   looksLikeEpoch,
   looksLikeSerial,
+  SERIAL_OF_EPOCH,
 } from '../../../../core/log/time/numeric-time.ts';
+
+import { daysFromCivil } from '../../../../core/log/time/civil.ts';
 
 const MARCH_2024 = 1_710_397_800;
 
@@ -23,6 +27,19 @@ test('days of a spreadsheet have decimals and span a firing', () => {
   expect(looksLikeSerial(numbers(45_365.25, 45_365.75))).toBe(true);
   expect(looksLikeSerial(numbers(45_365, 45_366))).toBe(false);
   expect(looksLikeSerial(numbers(0.5, 45_365.75))).toBe(false);
+});
+
+// 2000-01-01 12:00 is JD 2451545.0 and MJD 51544.5 (Explanatory Supplement to the Astronomical
+// Almanac); it is day 730486.5 of the proleptic calendar's year 0 (counted by hand).
+test('days of other calendar counts', () => {
+  const zeroOf = (from: number, name?: string) => dayCountOf(from, from + 1, name);
+  const noon = daysFromCivil(2000, 1, 1) + 0.5;
+  expect(2_451_545 - zeroOf(2_451_545)!).toBe(noon);
+  expect(730_486.5 - zeroOf(730_486.5)!).toBe(noon);
+  expect(51_544.5 - zeroOf(51_544.5, 'Time (MJD)')!).toBe(noon);
+  expect(zeroOf(51_544.5)).toBe(SERIAL_OF_EPOCH);
+  expect(zeroOf(3.5)).toBeNull();
+  expect(dayCountOf(45_365, 46_365)).toBeNull();
 });
 
 describe('bare numbers', () => {

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
   clockSeconds,
-  isDottedClock,
   joinedStamp,
   stampOfParts,
   TimeReader,
@@ -68,8 +67,9 @@ test('pieces of stamps', () => {
   expect(joinedStamp('', '10:00')).toBe('');
   expect(stampOfParts(['24', '3', '4', '5'])).toBe('2024-3-4 5:0:0');
   expect(stampOfParts(['2024', '3', '', '5'])).toBe('');
-  expect(isDottedClock('23.59')).toBe(true);
-  expect(isDottedClock('25.59')).toBe(false);
+  expect(joinedStamp('45365', '0.270833333')).toBe('2024-3-14 6:30:00');
+  expect(joinedStamp('45365', '6:30')).toBe('2024-3-14 6:30');
+  expect(clockSeconds('23.59')).toBe(86_340);
   expect(clockSeconds('1h 05m')).toBe(3900);
   expect(clockSeconds('2024-03-14 10:00')).toBeNaN();
 });
