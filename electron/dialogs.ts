@@ -1,5 +1,5 @@
 import { dialog, type BrowserWindow, type FileFilter } from 'electron';
-import { extname } from 'node:path';
+import { basename, extname } from 'node:path';
 import type { FileToSave, Saved } from './host/contract.ts';
 import { writeWhole } from './host/files.ts';
 import { whyNotWritten } from './host/make-folder.ts';
@@ -53,7 +53,7 @@ export const saveFile = async (window: BrowserWindow, file: FileToSave): Promise
   if (canceled || filePath === '') return { outcome: 'cancelled' };
   try {
     await writeWhole(filePath, file.text);
-    return { outcome: 'saved' };
+    return { outcome: 'saved', fileName: basename(filePath) };
   } catch (cause) {
     return { outcome: 'failed', why: whyNotWritten(cause) };
   }

@@ -16,10 +16,12 @@ const zNothing = z.null();
 export const zFileRole = z.enum(['log', 'schedule', 'unknown']);
 export type FileRole = z.infer<typeof zFileRole>;
 
+const zFileName = z.string().min(1).max(1024);
+
 /** A file that the page may read, once or more, until its session ends. */
 export const zHandedFile = z.strictObject({
   ticket: z.string().regex(/^[\w-]{1,64}$/),
-  fileName: z.string().min(1).max(1024),
+  fileName: zFileName,
   role: zFileRole,
 });
 export type HandedFile = z.infer<typeof zHandedFile>;
@@ -104,7 +106,9 @@ export const zFileToSave = z.strictObject({
 export type FileToSave = z.infer<typeof zFileToSave>;
 
 export const zSaved = z.union([
-  z.strictObject({ outcome: z.enum(['saved', 'cancelled']) }),
+  /** The name that the person chose; left out where the host is not told it. */
+  z.strictObject({ outcome: z.literal('saved'), fileName: zFileName.optional() }),
+  z.strictObject({ outcome: z.literal('cancelled') }),
   z.strictObject({ outcome: z.literal('failed'), why: z.string().min(1).max(2048) }),
 ]);
 export type Saved = z.infer<typeof zSaved>;

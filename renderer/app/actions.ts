@@ -38,6 +38,12 @@ const sentence = (cause: unknown): string =>
     ? cause.message
     : 'That came to a fault of the program; please report what you did.';
 
+/** What the menu changes around an open dialog. All else would happen behind it, unseen. */
+const BESIDE_A_DIALOG: ReadonlySet<MenuCommand> = new Set([
+  ...(['unit-c', 'unit-f', 'theme-system', 'theme-light', 'theme-dark'] as const),
+  ...(['text-larger', 'text-smaller', 'text-normal'] as const),
+]);
+
 export const createActions = (
   host: Host,
   store: AppStore,
@@ -62,12 +68,18 @@ export const createActions = (
     else state().notify({ tone: 'said', text: 'Open the log of a firing first.' });
   };
 
+  /** Says what came off, in the place of what did not before. */
+  const sayDone = (text: string): void => {
+    if (state().notice === null) state().say(text);
+    else state().notify({ tone: 'said', text });
+  };
+
   const saved = async (file: FileToSave): Promise<boolean> => {
     const result = await host.save(file);
     if (result.outcome === 'failed') {
       const text = `“${file.fileName}” was not saved: ${result.why}`;
       state().notify({ tone: 'problem', text });
-    } else if (result.outcome === 'saved') state().say(`Saved ${file.fileName}.`);
+    } else if (result.outcome === 'saved') sayDone(`Saved ${result.fileName ?? file.fileName}.`);
     return result.outcome === 'saved';
   };
 
@@ -173,5 +185,11 @@ export const createActions = (
     'show-about': () => state().showDialog('about'),
   };
 
-  return { ...actions, obey: (command) => commands[command]() };
+  return {
+    ...actions,
+    obey: (command) => {
+      if (!BESIDE_A_DIALOG.has(command)) state().showDialog(null);
+      commands[command]();
+    },
+  };
 };

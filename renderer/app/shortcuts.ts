@@ -22,6 +22,8 @@ export interface Shortcut {
   readonly does: string;
   /** With Ctrl, or the Mac's command key; it works in text fields too. */
   readonly isWithControl?: boolean;
+  /** With Shift as well, where Ctrl and the key alone do something else. */
+  readonly isWithShift?: boolean;
   readonly act: (reach: Reach) => void;
 }
 
@@ -47,6 +49,14 @@ export const SHORTCUTS: readonly Shortcut[] = [
     does: 'open a log',
     isWithControl: true,
     act: ({ actions }) => actions.openLogs(),
+  },
+  {
+    key: 'o',
+    shown: 'Ctrl Shift O',
+    does: 'choose a schedule file',
+    isWithControl: true,
+    isWithShift: true,
+    act: ({ actions }) => actions.openSchedule(),
   },
   {
     key: 's',
@@ -123,22 +133,23 @@ export const SHORTCUTS: readonly Shortcut[] = [
   },
 ];
 
-type Pressed = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey'>;
+type Pressed = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>;
+
+/** Alone, a key is the same with Shift: some keyboards need it, and Caps Lock stands in for it. */
+const isMeant = (
+  { isWithControl = false, isWithShift = false, ...shortcut }: Shortcut,
+  { key, ctrlKey, metaKey, shiftKey }: Pressed,
+): boolean =>
+  shortcut.key.toLowerCase() === key.toLowerCase() &&
+  isWithControl === (ctrlKey || metaKey) &&
+  (!isWithControl || isWithShift === shiftKey);
 
 /** The shortcut that a key press means, or null. */
-export const shortcutFor = (
-  { key, ctrlKey, metaKey, altKey }: Pressed,
-  hasSingleKeys: boolean,
-): Shortcut | null => {
-  if (altKey) return null;
-  const isWithControl = ctrlKey || metaKey;
-  const found = SHORTCUTS.find(
-    (shortcut) =>
-      (shortcut.isWithControl ?? false) === isWithControl &&
-      shortcut.key.toLowerCase() === key.toLowerCase(),
-  );
+export const shortcutFor = (pressed: Pressed, hasSingleKeys: boolean): Shortcut | null => {
+  if (pressed.altKey) return null;
+  const found = SHORTCUTS.find((shortcut) => isMeant(shortcut, pressed));
   if (!found) return null;
-  return isWithControl || hasSingleKeys || found.key.length > 1 ? found : null;
+  return found.isWithControl === true || hasSingleKeys || found.key.length > 1 ? found : null;
 };
 
 const TYPED_IN = 'input, textarea, select, [contenteditable], [role="listbox"], [role="menu"]';

@@ -24,7 +24,7 @@ export interface OpenedSchedule {
   readonly text: string;
 }
 
-/** A file that the machine would not give. */
+/** A file that was not taken: the machine would not give it, or another was taken in its place. */
 export interface RefusedFile {
   readonly fileName: string;
   readonly role: HandedFile['role'];
@@ -35,7 +35,7 @@ export interface RefusedFile {
 /** Files that came in together, by whichever way. All empty: the person changed their mind. */
 export interface Opened {
   readonly logs: readonly OpenedLog[];
-  /** The last one, where several schedules came in together. */
+  /** The last one, where several schedules came in together; the others are refused. */
   readonly schedule: OpenedSchedule | null;
   readonly refused: readonly RefusedFile[];
 }

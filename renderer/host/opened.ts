@@ -40,6 +40,14 @@ const kindOf = ({ fileName, role, content }: FileIn): Kind => {
   return { log: { fileName, bytes } };
 };
 
+/** One firing goes by one schedule: of several, those before the last are not taken. */
+const passedOver = (schedules: readonly OpenedSchedule[]): RefusedFile[] => {
+  const taken = schedules.at(-1);
+  if (!taken) return [];
+  const why = `only one schedule is gone by, and “${taken.fileName}” was taken`;
+  return schedules.slice(0, -1).map(({ fileName }) => ({ fileName, role: 'schedule', why }));
+};
+
 /** Files that came in together, logs told from schedules. */
 export const opened = (files: readonly FileIn[]): Opened => {
   const kinds = files.map(kindOf);
@@ -47,7 +55,10 @@ export const opened = (files: readonly FileIn[]): Opened => {
   return {
     logs: kinds.flatMap((kind) => ('log' in kind ? [kind.log] : [])),
     schedule: schedules.at(-1) ?? null,
-    refused: kinds.flatMap((kind) => ('refused' in kind ? [kind.refused] : [])),
+    refused: [
+      ...kinds.flatMap((kind) => ('refused' in kind ? [kind.refused] : [])),
+      ...passedOver(schedules),
+    ],
   };
 };
 

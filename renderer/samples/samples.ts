@@ -1,4 +1,4 @@
-import type { OpenedLog, OpenedSchedule } from '../host/host.ts';
+import { HostGone, type OpenedLog, type OpenedSchedule } from '../host/host.ts';
 
 /** A bundled firing to try the window with; all of them are invented. */
 export interface Sample {
@@ -76,21 +76,30 @@ const addresses = import.meta.glob<string>(
   { query: '?url', import: 'default', eager: true },
 );
 
+const gone = (): never => {
+  throw new HostGone();
+};
+
 const fetched = async (name: string): Promise<Response> => {
   const address = addresses[`../../sample-traces/${name}`];
-  const response = address === undefined ? null : await fetch(address);
+  // The samples come from whoever serves the page: only where that has ended is there no answer.
+  const response = address === undefined ? null : await fetch(address).catch(gone);
   if (!response?.ok) throw new Error(`the sample ${name} is not in this build`);
   return response;
 };
 
-/** A sample's log and schedule, as if they had been opened from the disk. */
+/**
+ * A sample's log and schedule, as if they had been opened from the disk.
+ *
+ * @throws HostGone where the host that served the page has ended
+ */
 export const openSample = async ({
   logName,
   scheduleName,
 }: Sample): Promise<{ log: OpenedLog; schedule: OpenedSchedule }> => {
   const [log, schedule] = await Promise.all([fetched(logName), fetched(scheduleName)]);
   return {
-    log: { fileName: logName, bytes: new Uint8Array(await log.arrayBuffer()) },
-    schedule: { fileName: scheduleName, text: await schedule.text() },
+    log: { fileName: logName, bytes: new Uint8Array(await log.arrayBuffer().catch(gone)) },
+    schedule: { fileName: scheduleName, text: await schedule.text().catch(gone) },
   };
 };

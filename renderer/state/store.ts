@@ -86,6 +86,12 @@ const problem = (text: string): Notice => ({ tone: 'problem', text });
 const verdictText = ({ words }: OpenFiring): string =>
   words.verdict.map(({ text }) => text).join(' ');
 
+/** That a schedule waits for its log, beside what was not taken with it. */
+const withReady = (notice: Notice | null, { name }: Schedule): Notice => {
+  const text = `Schedule “${name}” is ready.`;
+  return notice?.tone === 'problem' ? problem(`${notice.text}. ${text}`) : { tone: 'said', text };
+};
+
 /** What outlives the session. */
 export interface Keeping {
   readonly keepPreferences: (preferences: Preferences) => void;
@@ -268,8 +274,8 @@ export const createAppStore = (
       takeSchedule: async (given) => {
         const schedule = readGiven(given);
         if (schedule === null) return;
-        const text = `Schedule “${schedule.name}” is ready.`;
-        if (get().firing.kind === 'empty') set({ notice: { tone: 'said', text } });
+        // On an open firing the answer shows it.
+        if (!openFiring(get())) set({ notice: withReady(get().notice, schedule) });
         set({ told: retold(get().told, { schedule }) });
         await revise();
       },

@@ -44,6 +44,8 @@ const openFiring = async ({ page, choose }: HostedWindow): Promise<void> => {
 /** What each key of the list does, tried on the open firing with nothing chosen. */
 const TRIED: Readonly<Record<string, (window: HostedWindow) => Promise<void>>> = {
   'Ctrl O': ({ page, choose }) => choose([LOG], () => page.keyboard.press('Control+o')),
+  'Ctrl Shift O': ({ page, choose }) =>
+    choose([SCHEDULE], () => page.keyboard.press('Control+Shift+O')),
   'Ctrl S': async ({ page, save }) => {
     const { fileName } = await save(() => page.keyboard.press('Control+s'));
     expect(fileName).toBe('underfired-glaze.report.html');

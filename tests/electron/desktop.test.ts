@@ -160,6 +160,8 @@ describe('files', () => {
       expect(readFileSync(path, 'utf8')).toMatch(/^<!doctype html>/);
     });
     const file = { fileName: 'a.csv', kind: 'text/csv', text: 'a' };
+    desktop.control.answers.save.push(join(started.folder, 'b.csv'));
+    expect(await askRaw(page, 'save-file', file)).toBe('{"outcome":"saved","fileName":"b.csv"}');
     expect(await askRaw(page, 'save-file', file)).toBe('{"outcome":"cancelled"}');
     writeFileSync(join(started.folder, 'a-file'), '');
     desktop.control.answers.save.push(join(started.folder, 'a-file', 'a.csv'));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { SHORTCUTS, shortcutFor, stepped } from '../../../renderer/app/shortcuts.ts';
 
 const pressed = (key: string, rest: Partial<KeyboardEvent> = {}) => ({
-  ...{ key, ctrlKey: false, metaKey: false, altKey: false },
+  ...{ key, ctrlKey: false, metaKey: false, shiftKey: false, altKey: false },
   ...rest,
 });
 
@@ -26,7 +26,17 @@ describe('the keys', () => {
   });
 
   it('work with the Shift or Caps Lock key held', () => {
-    expect(shortcutFor(pressed('U'), true)).toBe(shortcutFor(pressed('u'), true));
+    expect(shortcutFor(pressed('U', { shiftKey: true }), true)).toBe(
+      shortcutFor(pressed('u'), true),
+    );
+    expect(shortcutFor(pressed('O', { ctrlKey: true }), true)?.does).toBe('open a log');
+  });
+
+  it('with Ctrl do one thing, and with Ctrl and Shift another or none', () => {
+    const both = { ctrlKey: true, shiftKey: true };
+    expect(shortcutFor(pressed('O', both), true)?.does).toBe('choose a schedule file');
+    expect(shortcutFor(pressed('S', both), true)).toBeNull();
+    expect(shortcutFor(pressed('P', both), true)).toBeNull();
   });
 });
 

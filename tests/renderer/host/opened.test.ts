@@ -63,7 +63,7 @@ describe('files that come in together', () => {
   });
 
   test('leave the last of several schedules, and every log in order', () => {
-    const { logs, schedule } = opened([
+    const { logs, schedule, refused } = opened([
       file('a', 'log', 'a'),
       file('s1', 'schedule', '1'),
       file('b', 'log', 'b'),
@@ -71,6 +71,8 @@ describe('files that come in together', () => {
     ]);
     expect(logs.map(({ fileName }) => fileName)).toEqual(['a', 'b']);
     expect(schedule).toEqual({ fileName: 's2', text: '2' });
+    const why = 'only one schedule is gone by, and “s2” was taken';
+    expect(refused).toEqual([{ fileName: 's1', role: 'schedule', why }]);
   });
 
   test('are refused one by one', () => {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
-import { SAMPLES } from '../../../renderer/samples/samples.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { HostGone } from '../../../renderer/host/host.ts';
+import { openSample, SAMPLES } from '../../../renderer/samples/samples.ts';
 import { bundledSchedules } from '../../../renderer/samples/sample-schedules.ts';
 
 const FOLDER = new URL('../../../sample-traces/', import.meta.url);
@@ -14,6 +15,18 @@ describe('the samples to try', () => {
 
   it('are told apart by what they are about', () => {
     expect(new Set(SAMPLES.map(({ about }) => about)).size).toBe(SAMPLES.length);
+  });
+
+  it('say that the program has ended, where nobody serves them any more', async () => {
+    const [sample] = SAMPLES;
+    // What a browser rejects with where nobody answers (Fetch standard: a network error).
+    const nobody = () => Promise.reject(new TypeError('Failed to fetch'));
+    vi.stubGlobal('fetch', nobody);
+    await expect(openSample(sample!)).rejects.toBeInstanceOf(HostGone);
+    const cutOff = { ok: true, arrayBuffer: nobody, text: nobody };
+    vi.stubGlobal('fetch', () => Promise.resolve(cutOff));
+    await expect(openSample(sample!)).rejects.toBeInstanceOf(HostGone);
+    vi.unstubAllGlobals();
   });
 
   it('offer each schedule once, though several samples were fired by the same', () => {

@@ -68,6 +68,36 @@ const setUp = (kept: Schedule[] = []) => {
   return { store, shelf, fit, cancel, asked, answer, open, keep, state: store.getState };
 };
 
+describe('a schedule without a log to lay it on', () => {
+  const ready = 'Schedule “Mine” is ready.';
+
+  it('is said to be ready, and waits for the next log', async () => {
+    const { state, asked } = setUp();
+    await state().take(opened({ schedule: SCHEDULE }));
+    expect(state().notice).toEqual({ tone: 'said', text: ready });
+    void state().openLog(log('a.csv'));
+    expect(asked[0]?.[1].schedule?.name).toBe('Mine');
+  });
+
+  it('is said to be ready where the log on the page was refused', async () => {
+    const { state, answer } = setUp();
+    void state().openLog(log('a.csv'));
+    await answer(refused);
+    void state().take(opened({ schedule: SCHEDULE }));
+    await answer(refused);
+    expect(state().firing.kind).toBe('refused');
+    expect(state().notice).toEqual({ tone: 'said', text: ready });
+  });
+
+  it('is said beside what was not taken with it', async () => {
+    const { state } = setUp();
+    const over = { fileName: 's1.json', role: 'schedule', why: 'another was taken' } as const;
+    await state().take(opened({ schedule: SCHEDULE, refused: [over] }));
+    const text = `“s1.json”: another was taken. ${ready}`;
+    expect(state().notice).toEqual({ tone: 'problem', text });
+  });
+});
+
 describe('opening a log', () => {
   it('goes from nothing over reading, with its stages, to the sheet', async () => {
     const { store, asked, answer, state } = setUp();
