@@ -36,6 +36,8 @@ export const CHECK_REASONS: Readonly<Record<string, string>> = {
   'no-heat-work': 'the heat-work could not be worked out',
   'fuel-fired': 'this is judged of electric kilns only',
   'never-at-full-power': 'the kiln was never at full power for long enough',
+  'log-starts-hot': 'the kiln was hot when the record began',
+  'course-does-not-fit': 'it ran otherwise than a kiln heats and cools by itself',
   'power-not-fitted': 'the record does not allow power and losses to be worked out',
   'alignment-uncertain': 'the schedule could not be laid on this record with any certainty',
   'no-target-cone': 'no cone was given that was meant',

@@ -66,7 +66,6 @@ const MISSING: Readonly<Record<string, string>> = {
   'range-too-wide': 'the firings so far leave too wide a range; each further one narrows it',
   'no-reference-fit': 'no firing shows the kiln’s power by itself',
   'not-measured': 'the power was not measured',
-  'course-does-not-fit': 'it ran otherwise than a kiln heats and cools by itself',
 };
 
 const because = (reason: string | null): string =>

@@ -9,6 +9,7 @@ import { firingWords, type FiringWords } from './firing.ts';
 import { heatWorkWords, type HeatWorkWords } from './heat-work.ts';
 import { legsWords, overshootWords, type LegsWords } from './legs.ts';
 import { loadWords, type LoadWords } from './load.ts';
+import { powerWords, type PowerWords } from './power.ts';
 import { readingWords, type ReadingWords } from './reading.ts';
 import { speechIn } from './speech.ts';
 import { verdictWords, type VerdictSentence } from './verdict.ts';
@@ -24,6 +25,7 @@ export interface Words {
   readonly legs: LegsWords;
   readonly overshoots: readonly string[];
   readonly heatWork: HeatWorkWords | null;
+  readonly power: PowerWords;
   readonly bands: readonly BandWords[];
   readonly zones: readonly string[];
   readonly reading: ReadingWords;
@@ -49,6 +51,7 @@ export const wording = (document: AnalysisDocument, unit: TemperatureUnit): Word
     legs: legsWords(document, say),
     overshoots: overshootWords(document, say),
     heatWork: heatWorkWords(document, say),
+    power: powerWords(document, say),
     bands: bandsWords(document.bands, say),
     zones: zonesWords(document, say),
     reading: readingWords(document, say),

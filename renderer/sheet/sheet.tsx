@@ -10,6 +10,7 @@ import { useView, useViewStore } from '../curve/use-view.ts';
 import { isWhole } from '../curve/view.ts';
 import { Notes } from '../evidence/notes.tsx';
 import { LegsPanel } from '../legs/legs-panel.tsx';
+import { PowerPanel } from '../power/power-panel.tsx';
 import { ReadingPanel } from '../reading/reading-panel.tsx';
 import type { OpenFiring } from '../state/firing.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
@@ -156,6 +157,7 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
       </div>
       <ConesPanel {...{ document, words, unit, onShowStretch }} />
       <LegsPanel {...{ document, words, unit, onShowStretch }} />
+      <PowerPanel {...{ document, words, unit, onShowStretch }} />
       <ReadingPanel
         {...{ document, words, unit }}
         options={told}

@@ -169,6 +169,30 @@ export const expectCones = async (page: Page, firing: AnalysisDocument, words: W
   }
 };
 
+/** Power and loss: what the kiln can do or why it cannot be told, drawn and as tables. */
+export const expectPower = async (page: Page, words: Words) => {
+  const panel = page.locator('#power');
+  const { answers, fullPower, capability } = words.power;
+  const text = plain(await panel.innerText());
+  expect(answers.length).toBeGreaterThan(0);
+  for (const answer of answers) expect(text).toContain(plain(answer));
+  expect(await panel.locator('.power-line').count()).toBe(capability.length < 2 ? 0 : 3);
+  const cells = await allSaid(panel.locator('tbody :is(th, td)'));
+  expect(cells).toEqual(
+    [
+      ...fullPower.flatMap(({ stretch, lasted, made, planned }) => [
+        stretch,
+        lasted,
+        made,
+        planned,
+      ]),
+      ...capability.flatMap(({ at, heating, cooling, powerToLoss }) => [
+        ...[at, heating, cooling, powerToLoss],
+      ]),
+    ].map(plain),
+  );
+};
+
 /** The legs, planned beside driven, and the slopes by stretch on the way up and down. */
 export const expectLegs = async (page: Page, words: Words) => {
   const rows = page.locator('.legs-table tbody tr');

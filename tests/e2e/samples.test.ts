@@ -12,6 +12,7 @@ import {
   expectCurve,
   expectLegs,
   expectNotes,
+  expectPower,
   expectReading,
 } from './sample-sheet.ts';
 import { celsiusLeftIn } from './unit-left.ts';
@@ -67,6 +68,8 @@ overBothHosts(
         expectCurve(window().page, firing, words));
       test('its notes open to all that was found', () => expectNotes(window().page, words));
       test('its heat-work is shown', () => expectCones(window().page, firing, words));
+      test('its power and loss are told', () => expectPower(window().page, words));
+
       test('its legs and slopes are tables', () => expectLegs(window().page, words));
       test('it says how the log was read', () => expectReading(window().page, words));
 

@@ -106,6 +106,7 @@ export const PICTURE_STATES: readonly PictureState[] = [
   },
   { name: 'heat-work', reach: withSample(scrollTo('#heat-work')) },
   { name: 'legs', reach: withSample(scrollTo('#legs')) },
+  { name: 'power', reach: withSample(scrollTo('#power')) },
   { name: 'reading', reach: withSample(scrollTo('#reading')) },
   { name: 'cautions', reach: withSample(scrollTo('#cautions')) },
   {

@@ -9,6 +9,7 @@ import type { TemperatureUnit } from '../../../core/units.ts';
 import { wording } from '../../../core/wording/wording.ts';
 import { ConesPanel } from '../../../renderer/cones/cones-panel.tsx';
 import { LegsPanel } from '../../../renderer/legs/legs-panel.tsx';
+import { PowerPanel } from '../../../renderer/power/power-panel.tsx';
 import { ReadingPanel } from '../../../renderer/reading/reading-panel.tsx';
 import { NO_DRAFTS } from '../../../renderer/told/drafts.ts';
 import { ToldPanel, type OfferedSchedule } from '../../../renderer/told/told-panel.tsx';
@@ -73,6 +74,9 @@ const Shown = ({ document, offered }: ShownProps) => {
       ) : null}
       {shows('legs') ? (
         <LegsPanel document={document} words={words} unit={unit} onShowStretch={onShowStretch} />
+      ) : null}
+      {shows('power') ? (
+        <PowerPanel document={document} words={words} unit={unit} onShowStretch={onShowStretch} />
       ) : null}
       {shows('reading') ? (
         <ReadingPanel
