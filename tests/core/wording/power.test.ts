@@ -31,7 +31,7 @@ const ELEMENTS: Elements = {
     wall: { memorySeconds: 14_000, conductivityRise: 0.9 },
     load: { share: 0.8, coupling: 140 },
     ...{ power: 0.13, powerErrorGivenWall: 0.001, misfitShare: 0.004 },
-  } as Elements['fit'],
+  },
   fitReason: null,
   relativePower: { value: 0.914, low: 0.89, high: 0.94 },
   relativePowerReason: null,
