@@ -1,6 +1,8 @@
 import type { AlignedLeg, Alignment } from '../model/document.ts';
 import type { Schedule } from '../model/schedule.ts';
 import type { Trace } from '../model/trace.ts';
+import { lowerBound } from '../numeric/search.ts';
+import { median } from '../numeric/statistics.ts';
 import {
   intendedCorners,
   intendedLegs,
@@ -59,6 +61,17 @@ const seenShare = (planned: IntendedLeg, actual: Course | null, isFirst: boolean
   return Math.min(1, Math.max(0, (planned.endC - actual.startC) / span));
 };
 
+/** The ends of a hold belong to arriving and leaving: its middle half says where it stood (chosen). */
+const END_SHARE = 0.25;
+
+const offLevelC = ({ atSeconds, smoothC }: Trace, planned: IntendedLeg, actual: Course | null) => {
+  if (planned.kind !== 'hold' || actual === null) return 0;
+  const end = END_SHARE * (actual.endSeconds - actual.startSeconds);
+  const from = lowerBound(atSeconds, actual.startSeconds + end);
+  const to = lowerBound(atSeconds, actual.endSeconds - end);
+  return to > from ? median(smoothC.subarray(from, to)) - planned.endC : 0;
+};
+
 const alignedLegs = (
   trace: Trace,
   planned: readonly IntendedLeg[],
@@ -71,6 +84,7 @@ const alignedLegs = (
     const actual = happened(leg, found[k] ?? null);
     const verdict = verdictOf(leg, actual, trace.summary.noiseC, {
       comesFrom: planned[k - 1]?.kind === 'cooling' ? 'above' : 'below',
+      offLevelC: offLevelC(trace, leg, actual),
       seenShare: seenShare(leg, actual, k === first),
     });
     return { segment, kind, planned: course, actual, verdict };

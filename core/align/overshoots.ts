@@ -9,19 +9,27 @@ const SETTLING_SIGMAS = 3;
 /** A single high reading is no overshoot: this many in a row must stand that high. */
 const READINGS_IN_A_ROW = 3;
 
-/** The highest level that several readings in a row stood at, and when. */
+/** The highest level that several readings in a row stood at, and the first of them. */
 const highestSustained = (
-  trace: Trace,
+  { celsius }: Trace,
   from: number,
   to: number,
-): { celsius: number; at: number } => {
-  let highest = { celsius: -Infinity, at: from };
+): { levelC: number; first: number } => {
+  let highest = { levelC: -Infinity, first: from };
   for (let i = from; i + READINGS_IN_A_ROW <= to; i++) {
-    let lowest = Infinity;
-    for (let k = i; k < i + READINGS_IN_A_ROW; k++) lowest = Math.min(lowest, trace.celsius[k]!);
-    if (lowest > highest.celsius) highest = { celsius: lowest, at: i + 1 };
+    const levelC = celsius.subarray(i, i + READINGS_IN_A_ROW).reduce((a, b) => Math.min(a, b));
+    if (levelC > highest.levelC) highest = { levelC, first: i };
   }
   return highest;
+};
+
+/** The hottest of the readings in a row that begin with one: the peak that the curve shows. */
+const hottestOf = ({ celsius }: Trace, first: number): number => {
+  let hottest = first;
+  for (let i = first; i < first + READINGS_IN_A_ROW; i++) {
+    if (celsius[i]! > celsius[hottest]!) hottest = i;
+  }
+  return hottest;
 };
 
 const secondsAbove = (trace: Trace, from: number, to: number, levelC: number): number => {
@@ -66,13 +74,13 @@ export const findOvershoots = (trace: Trace, legs: readonly AlignedLeg[]): Overs
     const from = lowerBound(trace.atSeconds, leg.actual.startSeconds);
     const to = lowerBound(trace.atSeconds, endSeconds + 1);
     const highest = highestSustained(trace, from, to);
-    const over = highest.celsius - targetC;
-    if (!(over > settlingC)) return [];
+    if (!(highest.levelC - targetC > settlingC)) return [];
+    const hottest = hottestOf(trace, highest.first);
     return [
       {
         segment: leg.segment,
-        overC: celsiusDelta(over),
-        atSeconds: seconds(trace.atSeconds[highest.at]!),
+        overC: celsiusDelta(trace.celsius[hottest]! - targetC),
+        atSeconds: seconds(trace.atSeconds[hottest]!),
         aboveForSeconds: seconds(secondsAbove(trace, from, to, targetC + settlingC)),
       },
     ];

@@ -42,6 +42,8 @@ export const LEG_VERDICTS = [
   'fast',
   'short',
   'long',
+  /** A hold that stood, or ran, off its level. */
+  'off-level',
   'not-reached',
   'missing',
 ] as const;

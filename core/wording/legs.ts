@@ -40,6 +40,7 @@ const VERDICT_WORDS: Readonly<Record<AlignedLeg['verdict'], string>> = {
   fast: 'fast',
   short: 'short',
   long: 'long',
+  'off-level': 'off its level',
   'not-reached': 'target not reached',
   missing: 'never ran',
 };

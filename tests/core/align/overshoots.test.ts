@@ -26,11 +26,20 @@ describe('overshoots', () => {
     const [overshoot, ...others] = overshootsOf(past(14));
     expect(others).toEqual([]);
     expect(overshoot!.segment).toBe(2);
-    expect(overshoot!.overC).toBeGreaterThan(12);
+    expect(overshoot!.overC).toBeGreaterThan(13);
     expect(overshoot!.overC).toBeLessThan(15);
     // 14 °C up at 60 °C/h and down at 120: twenty-one minutes, less the settling allowed.
     expect(overshoot!.aboveForSeconds).toBeGreaterThan(14 * 60);
     expect(overshoot!.aboveForSeconds).toBeLessThan(22 * 60);
+  });
+
+  it('say of a peak what the curve shows there', () => {
+    const trace = traceOfStretches(past(39));
+    const [overshoot] = findOvershoots(trace, alignTo(trace).legs);
+    expect(overshoot!.overC).toBe(Math.max(...trace.celsius) - 1220);
+    expect(trace.celsius[trace.atSeconds.indexOf(overshoot!.atSeconds)]! - 1220).toBe(
+      overshoot!.overC,
+    );
   });
 
   it('do not count a climb that leads straight on to a hotter target', () => {

@@ -28,7 +28,7 @@ const course = (hours: number, endC: number): Course => ({
   rateCPerHour: celsiusPerHour((endC - 900) / hours),
 });
 
-const seen = { comesFrom: 'below', seenShare: 1 } as const;
+const seen = { comesFrom: 'below', seenShare: 1, offLevelC: 0 } as const;
 
 describe('verdicts on a leg', () => {
   it.each([
@@ -53,6 +53,18 @@ describe('verdicts on a leg', () => {
     const hot = { ...course(2, 1120), startC: celsius(1115) };
     expect(verdictOf(hold, hot, 0.5, seen)).toBe('as-planned');
     expect(verdictOf(hold, hot, 0.5, { ...seen, comesFrom: 'above' })).toBe('not-reached');
+  });
+
+  it.each([
+    [20, 0.5, 'off-level'],
+    [-20, 0.5, 'off-level'],
+    [8.1, 0.5, 'off-level'],
+    [8, 0.5, 'as-planned'],
+    [8.1, 3, 'as-planned'],
+  ] as const)('call a hold %d °C off its level, at a noise of %d °C, %s', (off, noiseC, said) => {
+    const context = { ...seen, offLevelC: off };
+    const kept = { ...course(2, 1100 + off), startC: celsius(1100) };
+    expect(verdictOf(hold, kept, noiseC, context)).toBe(said);
   });
 
   it('judge the rest of a leg whose beginning was not recorded', () => {
