@@ -30,6 +30,8 @@ const LABELS: Readonly<Record<string, string>> = {
   shortDeltaC: 'short by',
   overDeltaC: 'over by',
   aboveMinutes: 'above for',
+  climbedOnMinutes: 'climbed on for',
+  climbedOnCPerHour: 'climbed on at',
   heldMinutes: 'held for',
   lateMinutes: 'late by',
   fallenMinutes: 'of it without heat',

@@ -1,8 +1,9 @@
 import type { AnalysisDocument } from '../model/document.ts';
 import type { Finding, FindingId, Severity } from '../model/finding.ts';
-import { canHave, heatSourceOf } from '../model/heat-source.ts';
+import { canHave, heatSourceOf, type HeatSource } from '../model/heat-source.ts';
 import { figureWords, type FigureWords } from './figures.ts';
 import { wordingOf } from './findings/index.ts';
+import { letterOf, noteOn } from './letters.ts';
 import type { Line } from './line.ts';
 import { plainNumber, type Speech } from './speech.ts';
 import { sentence, type Alternative, type Topic } from './topic.ts';
@@ -32,16 +33,17 @@ const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
   note: 'note',
 };
 
-/** A, B, … Z, AA, AB, … */
-export const letterOf = (index: number): string => {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
-};
-
 const possibility = ({ cause, tell }: Alternative): Alternative => ({
   cause: `${sentence(cause)}.`,
   tell: `${sentence(tell)}.`,
 });
+
+/** How a finding is put where it might explain another; where it was found, the note that tells of it. */
+const alternativeFor = (id: FindingId, heat: HeatSource, { document }: Topic): Alternative => {
+  const { cause, tell } = wordingOf(id, heat).alternative;
+  const note = noteOn(document.findings, id);
+  return note === null ? { cause, tell } : { cause, tell: `${note} tells of it: ${tell}` };
+};
 
 /** How far the alignment is trusted, where a finding rests on one that is not quite certain. */
 const trustSentence = ({ figures }: Finding): string => {
@@ -58,7 +60,7 @@ const findingWords = (topic: Topic, letter: string): FindingWords => {
   const alternatives = [
     ...finding.instead
       .filter((id) => canHave(heat, id))
-      .map((id) => wordingOf(id, heat).alternative),
+      .map((id) => alternativeFor(id, heat, topic)),
     ...wording.couldBe(topic),
   ];
   return {

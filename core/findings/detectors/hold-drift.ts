@@ -1,10 +1,11 @@
-import type { Alignment } from '../../model/document.ts';
+import type { Alignment, Overshoot } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
 import { lowerBound } from '../../numeric/search.ts';
 import { median, quantile } from '../../numeric/statistics.ts';
 import { celsius, SECONDS_PER_MINUTE } from '../../units.ts';
-import { foundAny, notApplicable, type Draft } from '../detector.ts';
+import { clear, foundAny, notApplicable, type Draft } from '../detector.ts';
+import { heatedOn } from '../heated-on.ts';
 import { isTop, lengthMinutes, type Course } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
@@ -81,6 +82,15 @@ const holdLegs = (alignment: Alignment): HoldLeg[] =>
  */
 const hasArrived = ({ isUnreached, offDeltaC }: Hold): boolean => !isUnreached || offDeltaC > 0;
 
+/** A kiln that heated on through its hold went past its target: the overshoot tells of it. */
+const ranAway = (
+  { segment, offDeltaC }: Hold,
+  alignment: Alignment,
+  overshoots: readonly Overshoot[],
+): boolean =>
+  offDeltaC > 0 &&
+  overshoots.some((over) => over.segment === segment && heatedOn(alignment, over) !== null);
+
 const measured = (leg: HoldLeg, samples: Trace): Hold[] => {
   const readings = readingsOf(samples, leg.course);
   if (readings.length < FEWEST_READINGS) return [];
@@ -102,15 +112,17 @@ const severityOf = (
 /** Did a hold keep its level? */
 export const holdDrift = defineScheduleDetector({
   id: 'hold-drift',
-  needs: ['samples'],
+  needs: ['samples', 'overshoots'],
   wants: ['heatWork'],
-  detect: ({ schedule, alignment, samples, heatWork }) => {
+  detect: ({ schedule, alignment, samples, overshoots, heatWork }) => {
     const legs = holdLegs(alignment);
     if (legs.length === 0) return notApplicable('no-hold');
     const all = legs.flatMap((leg) => measured(leg, samples));
     if (all.length === 0) return notApplicable('readings-too-coarse');
-    const holds = all.filter(hasArrived);
-    if (holds.length === 0) return notApplicable('no-hold');
+    const arrived = all.filter(hasArrived);
+    if (arrived.length === 0) return notApplicable('no-hold');
+    const holds = arrived.filter((hold) => !ranAway(hold, alignment, overshoots));
+    if (holds.length === 0) return clear('told-by-another');
     const { noiseC, resolutionC } = samples.summary;
     const noteDeltaC = Math.max(NOTE_DELTA_C, NOTE_SIGMAS * noiseC, resolutionC);
     const drafts = holds.flatMap((hold): Draft[] => {

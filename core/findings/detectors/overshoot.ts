@@ -1,6 +1,7 @@
 import type { Severity } from '../../model/finding.ts';
 import { SECONDS_PER_MINUTE, celsius, seconds } from '../../units.ts';
 import { foundAny, type Draft } from '../detector.ts';
+import { heatedOn } from '../heated-on.ts';
 import { isTop } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
@@ -24,9 +25,11 @@ export const overshoot = defineScheduleDetector({
   id: 'overshoot',
   needs: ['overshoots', 'trace'],
   wants: ['heatWork'],
-  detect: ({ schedule, overshoots, trace, heatWork }) => {
+  detect: ({ schedule, alignment, overshoots, trace, heatWork }) => {
     const noteC = Math.max(NOTE_DELTA_C, NOTE_SIGMAS * trace.noiseC, trace.resolutionC);
-    const drafts = overshoots.flatMap(({ segment, overC, atSeconds, aboveForSeconds }): Draft[] => {
+    const drafts = overshoots.flatMap((over): Draft[] => {
+      const { segment, overC, atSeconds, aboveForSeconds } = over;
+      const heated = heatedOn(alignment, over);
       const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
       const severity = severityOf(overC, noteC, costHeatWork);
       if (severity === null) return [];
@@ -46,11 +49,15 @@ export const overshoot = defineScheduleDetector({
             targetC,
             overDeltaC: overC,
             aboveMinutes: aboveForSeconds / SECONDS_PER_MINUTE,
+            ...heated,
           },
           thresholds: {
             overDeltaC: severity === 'note' ? noteC : Math.max(WATCH_DELTA_C, noteC),
           },
-          instead: ['power-stuck-on', 'sensor-lag', 'schedule-suspect'],
+          // A couple that lags shows a peak late, but no climb that goes on.
+          instead: heated
+            ? ['power-stuck-on', 'schedule-suspect']
+            : ['power-stuck-on', 'sensor-lag', 'schedule-suspect'],
         },
       ];
     });

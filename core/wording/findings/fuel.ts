@@ -11,6 +11,7 @@ import {
   WEATHER,
 } from './fuel-causes.ts';
 import { FUEL_SLOW_WORDS } from './fuel-slow-climb.ts';
+import { wasHeatedOn } from './overshoot.ts';
 import { slownessOf } from './slow-climb.ts';
 
 /** What is said otherwise of a kiln that burns fuel; the rest is said as of any kiln. */
@@ -101,9 +102,12 @@ const FUEL_SCHEDULE = {
         tell: 'every target reached at a fast rate is overshot in the same way',
       },
     ],
-    remedy: () =>
-      'Turn down before that target and approach it at a slower rate, or put a short segment at half ' +
-      'the rate before it. Hot brick goes on giving heat after the flame is down.',
+    remedy: (topic) =>
+      wasHeatedOn(topic)
+        ? 'Turn down at that target, or before it: a slower approach does not help where the fire ' +
+          'stays as it was. A valve that does not turn down is for a gas fitter.'
+        : 'Turn down before that target and approach it at a slower rate, or put a short segment at ' +
+          'half the rate before it. Hot brick goes on giving heat after the flame is down.',
     caution: () => FUEL_CAUTION,
   },
 

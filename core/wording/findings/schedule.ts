@@ -1,6 +1,7 @@
 import { celsiusDelta } from '../../units.ts';
 import { ELECTRICAL_CAUTION } from '../cautions.ts';
 import { line, type Line } from '../line.ts';
+import { OVERSHOOT } from './overshoot.ts';
 import { SCHEDULE_SUSPECT } from './schedule-suspect.ts';
 import { SLOW_WORDS, slowTitle, slownessOf } from './slow-climb.ts';
 import {
@@ -155,28 +156,7 @@ export const SCHEDULE_WORDINGS = {
     caution: () => ELECTRICAL_CAUTION,
   },
 
-  overshoot: {
-    name: 'a target overshot',
-    title: (topic) =>
-      line`${overshootSubject(topic)} was overshot by ${differenceOf(topic, 'overDeltaC', 'some degrees')} for ${minutesOf(topic, 'aboveMinutes', 'some time')}.`,
-    why: () =>
-      'The kiln went past its target before it settled. Low down that can rush drying; at the peak ' +
-      'it adds heat-work that nobody planned.',
-    couldBe: () => [
-      {
-        cause: 'The controller brakes too late for a small load',
-        tell: 'every target reached at a fast rate is overshot in the same way',
-      },
-    ],
-    alternative: {
-      cause: 'The target was overshot',
-      tell: 'the reading rises past the target and comes back',
-    },
-    remedy: () =>
-      'Approach that target at a slower rate, or put a short segment at half the rate before it. ' +
-      'If it is new, look at the relay.',
-    caution: () => ELECTRICAL_CAUTION,
-  },
+  overshoot: OVERSHOOT,
 
   'peak-not-reached': {
     name: 'a peak that was never reached',
@@ -211,11 +191,6 @@ export const SCHEDULE_WORDINGS = {
 const holdSubject = (topic: Topic): string => {
   const target = targetOf(topic);
   return target === null ? 'A hold' : `The hold at ${topic.say.temperature(target)}`;
-};
-
-const overshootSubject = (topic: Topic): string => {
-  const target = targetOf(topic);
-  return target === null ? 'A target' : `The target of ${topic.say.temperature(target)}`;
 };
 
 /** A hold that stood off its level and one that wandered about it are told apart. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findingsWords, letterOf } from '../../../core/wording/findings.ts';
+import { findingsWords } from '../../../core/wording/findings.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 import { everyFinding } from './builders.ts';
@@ -12,7 +12,6 @@ describe('findings in words', () => {
     expect(words.map(({ letter, id }) => `${letter} ${id}`)).toEqual(
       troubled.findings.map(({ id }, index) => `${'ABCDEF'[index]} ${id}`),
     );
-    expect([0, 25, 26, 27, 51, 52, 701, 702].map(letterOf).join()).toBe('A,Z,AA,AB,AZ,BA,ZZ,AAA');
   });
 
   it('name the alternatives that the detector named, and what would tell', () => {
@@ -20,6 +19,13 @@ describe('findings in words', () => {
     expect(slow?.couldBe[0]?.cause).toBe('The elements are worn.');
     expect(slow?.couldBe[0]?.tell).toMatch(/^The slowness grows smoothly.*\.$/);
     expect(slow?.couldBe.length).toBeGreaterThan(troubled.findings[0]!.instead.length);
+  });
+
+  it('point to the note that tells of an alternative, where it was found itself', () => {
+    const [slow, ...others] = troubled.findings;
+    const about = { ...slow!, instead: [others[0]!.id] };
+    const [said] = findingsWords({ ...troubled, findings: [about, ...others] }, speechIn('C'));
+    expect(said?.couldBe[0]?.tell).toMatch(/^Note B tells of it: /);
   });
 
   it('show what was measured beside its limit', () => {

@@ -100,6 +100,35 @@ describe('a hold that did not keep its level', () => {
   });
 });
 
+test('a hold through which the kiln heated on is told of by its overshoot', () => {
+  const base = firingFacts({
+    topHold: { toC: 1254, minutes: 15 },
+    dryingHold: null,
+    firstRamp: { minutes: 90 },
+  });
+  const climbs = base.alignment!.legs.find(
+    ({ segment, kind }) => segment === 2 && kind === 'ramp',
+  )!;
+  const past = (minutes: number): Facts => ({
+    ...base,
+    overshoots: [
+      {
+        segment: 2,
+        overC: celsiusDelta(39),
+        atSeconds: seconds(climbs.actual!.endSeconds + minutes * 60),
+        aboveForSeconds: seconds(1200),
+      },
+    ],
+  });
+  expect(judge(holdDrift, past(15))).toEqual({
+    outcome: 'clear',
+    reason: 'told-by-another',
+    findings: [],
+  });
+  // Risen slowly, as a controller that is tuned badly lets it.
+  expect(onlyFinding(holdDrift, past(120)).figures.segment).toBe(2);
+});
+
 test('no drift where the holds kept their levels', () => {
   expect(judge(holdDrift, facts())).toEqual(NOTHING);
 });

@@ -55,6 +55,23 @@ describe('an overshoot', () => {
     expect(onlyFinding(overshoot, unsure).severity).toBe('watch');
   });
 
+  test('says of a kiln that climbed on through its hold how fast and for how long', () => {
+    // At the top after 645 min at 60 °C/h; twelve minutes later 39 °C beyond.
+    const ranOn = facts({
+      overshoots: [
+        {
+          segment: 2,
+          overC: celsiusDelta(39),
+          atSeconds: seconds(657 * 60),
+          aboveForSeconds: seconds(1200),
+        },
+      ],
+    });
+    const { figures, instead } = onlyFinding(overshoot, ranOn);
+    expect(figures).toMatchObject({ climbedOnMinutes: 12, climbedOnCPerHour: 195 });
+    expect(instead).toEqual(['power-stuck-on', 'schedule-suspect']);
+  });
+
   test('is not told within three times the noise, or within the rounding', () => {
     expect(judge(overshoot, withTrace(over(8.9), { noiseC: celsiusDelta(3) }))).toEqual(NOTHING);
     expect(judge(overshoot, withTrace(over(9.9), { resolutionC: celsiusDelta(10) }))).toEqual(

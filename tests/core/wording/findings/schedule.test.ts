@@ -32,13 +32,6 @@ describe('the wordings of the schedule', () => {
     expect(SCHEDULE_WORDINGS['hold-drift'].title(topic('hold-drift', figures)).text).toBe(said);
   });
 
-  it('say an overshoot as a difference', () => {
-    const figures = { segment: 0, overDeltaC: 13, aboveMinutes: 19 };
-    expect(SCHEDULE_WORDINGS.overshoot.title(topic('overshoot', figures, 'F')).text).toBe(
-      'The target of 248 °F was overshot by 23 °F for 19 min.',
-    );
-  });
-
   it('say where a firing stopped and what was still to come', () => {
     const figures = { endedC: 980, leftMinutes: 125 };
     expect(SCHEDULE_WORDINGS['ended-early'].title(topic('ended-early', figures)).text).toBe(
