@@ -9,8 +9,18 @@ const HEATS = [
   { value: 'fuel', label: 'fuel' },
 ] as const;
 
-/** Nothing in this version's answer rests on the kiln's plate. */
-const NOT_YET = 'Kept with the firing; nothing is reckoned from it yet';
+/** Nothing in this version's answer rests on the rated power. */
+const WATTS_HINT = 'Kept with the firing; nothing is reckoned from it yet';
+const CIRCUITS_HINT = 'Told for a sudden loss of power: whether it fits one circuit';
+
+/** What the heat source changes, by what is told of it. */
+const HEAT_NOTES = {
+  untold: 'While this is not said, the answer speaks of an electric kiln.',
+  electric: null,
+  fuel:
+    'The answer speaks of fuel, burners, air and damper, with their cautions. How much a fire gives ' +
+    'at most is not fixed, so nothing is judged by full power, and the kiln’s plate is not asked for.',
+} as const;
 
 /** More than any studio's kiln draws (chosen). */
 const MOST_WATTS = 1_000_000;
@@ -30,11 +40,32 @@ interface KilnPartProps {
   readonly onOptions: (next: Options) => void;
 }
 
+/** What stands on the plate of an electric kiln. */
+const Plate = ({ options, onOptions }: KilnPartProps) => (
+  <>
+    <NumberEntry
+      label="Rated power"
+      unit="W"
+      hint={WATTS_HINT}
+      value={options.kiln?.ratedWatts ?? null}
+      judge={judgeWatts}
+      onNumber={(watts) => onOptions(toldKiln(options, { ratedWatts: watts ?? undefined }))}
+    />
+    <NumberEntry
+      label="Element circuits"
+      hint={CIRCUITS_HINT}
+      value={options.kiln?.circuits ?? null}
+      judge={judgeCircuits}
+      onNumber={(count) => onOptions(toldKiln(options, { circuits: count ?? undefined }))}
+    />
+  </>
+);
+
 /** The kiln itself. */
 export const KilnPart = ({ options, onOptions }: KilnPartProps) => {
   const id = useId();
   const { kiln } = options;
-  const isFuel = kiln?.heat === 'fuel';
+  const note = HEAT_NOTES[kiln?.heat ?? 'untold'];
   return (
     <section aria-labelledby={id} className="told-part">
       <h3 id={id}>Kiln</h3>
@@ -46,27 +77,9 @@ export const KilnPart = ({ options, onOptions }: KilnPartProps) => {
           choices={HEATS}
           onPick={(heat) => onOptions(toldKiln(options, { heat: heat ?? undefined }))}
         />
-        <NumberEntry
-          label="Rated power"
-          unit="W"
-          hint={isFuel ? undefined : NOT_YET}
-          value={kiln?.ratedWatts ?? null}
-          judge={judgeWatts}
-          isDisabled={isFuel}
-          onNumber={(watts) => onOptions(toldKiln(options, { ratedWatts: watts ?? undefined }))}
-        />
-        <NumberEntry
-          label="Element circuits"
-          hint={isFuel ? undefined : NOT_YET}
-          value={kiln?.circuits ?? null}
-          judge={judgeCircuits}
-          isDisabled={isFuel}
-          onNumber={(count) => onOptions(toldKiln(options, { circuits: count ?? undefined }))}
-        />
+        {kiln?.heat === 'fuel' ? null : <Plate options={options} onOptions={onOptions} />}
       </div>
-      {isFuel ? (
-        <p className="told-muted">Power and circuits say nothing about a kiln that burns fuel.</p>
-      ) : null}
+      {note === null ? null : <p className="told-muted">{note}</p>}
     </section>
   );
 };

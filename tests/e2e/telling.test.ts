@@ -140,18 +140,6 @@ overBothHosts((window) => {
       await expectAnswer(page, documentOf(GOOD.logName, GOOD.scheduleName));
       expect(await pack.locator('.cone-seen').count()).toBe(0);
     });
-
-    test('the heat source, as far as anything rests on it: no element is looked for', async () => {
-      const { page } = window();
-      await trySample(page, GOOD.logName);
-      const told = await tell(page);
-      await told.getByText('fuel', { exact: true }).click();
-      await told.getByText('Power and circuits say nothing').waitFor();
-      expect(await told.getByLabel('Rated power').isDisabled()).toBe(true);
-      const fuel = documentOf(GOOD.logName, GOOD.scheduleName, { kiln: { heat: 'fuel' } });
-      expect(fuel.elements).toBeNull();
-      await expectAnswer(page, fuel);
-    });
   });
 
   describe('a schedule', () => {
