@@ -36,6 +36,10 @@ const cases = [
   ['every finding', everyFinding()] as const,
   ['every finding, after a fall', everyFinding(FALLEN)] as const,
   ['every finding, at the next rate', everyFinding({ nextCPerHour: 45 })] as const,
+  [
+    'every finding, heated on',
+    everyFinding({ climbedOnMinutes: 20, climbedOnCPerHour: 90 }),
+  ] as const,
   ['every finding, of one leg', everyFinding({ segment: 2, offDeltaC: -9 })] as const,
 ];
 
