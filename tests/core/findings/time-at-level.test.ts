@@ -55,7 +55,7 @@ describe('the time a record stands at a level', () => {
   test('is unknown where the record is not at the level', () => {
     const { trace, middleSeconds } = holding(60, 30, 60, 800);
     expect(minutesAtLevel(trace, middleSeconds, 1010, TOLERANCE_C)).toBeNull();
-    const empty = { atSeconds: new Float64Array(), smoothC: new Float64Array() };
+    const empty = { atSeconds: new Float64Array(), celsius: new Float64Array() };
     expect(minutesAtLevel(empty, 0, 1000, TOLERANCE_C)).toBeNull();
   });
 
