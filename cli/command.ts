@@ -10,6 +10,8 @@ export interface Asked {
   readonly command: 'inspect' | 'analyze' | 'trend';
   readonly logs: readonly string[];
   readonly schedule: string | null;
+  /** The log of a second run of the same load. */
+  readonly joined: string | null;
   readonly cone: string | null;
   readonly format: Format;
   readonly out: string | null;
@@ -25,6 +27,7 @@ export type Parsed = { readonly asked: Asked } | { readonly print: string; reado
 
 interface Given extends GivenReading {
   readonly schedule?: string;
+  readonly joined?: string;
   readonly cone?: string;
   readonly format: Format;
   readonly out?: string;
@@ -34,6 +37,8 @@ interface Given extends GivenReading {
 const VERSION = '0.1.0';
 const SEVERAL_PAGES =
   'several logs make several HTML reports: say with --out DIR where they are to be written\n';
+
+const ONE_LOAD = '--joined takes the second log of one load: name one log besides it\n';
 
 const format = (...choices: Format[]): Option =>
   new Option('--format <format>', 'how the answer is written').choices(choices).default('text');
@@ -47,6 +52,7 @@ const program = (take: (asked: Asked) => void, write: (text: string) => void): C
       command,
       logs,
       schedule: given.schedule ?? null,
+      joined: given.joined ?? null,
       cone: given.cone ?? null,
       format: given.format,
       out: given.out ?? null,
@@ -74,6 +80,10 @@ const program = (take: (asked: Asked) => void, write: (text: string) => void): C
       .argument('<log...>', 'temperature logs')
       .option('--schedule <file>', 'the schedule the kiln was to follow')
       .option('--cone <cone>', 'the cone that was meant, such as 6, 06 or 05.5')
+      .option(
+        '--joined <log>',
+        'the log of a second run of the same load, after the first broke off',
+      )
       .addOption(format('text', 'json', 'html'))
       .option('--out <dir>', 'write a file for each log there')
       .addOption(unit()),
@@ -111,7 +121,8 @@ export const parseCommand = (args: readonly string[]): Parsed => {
 
 const checked = (asked: Asked | null): Parsed => {
   if (asked === null) return { print: 'say what to do: inspect, analyze or trend\n', status: 2 };
-  const { format: wanted, logs, out } = asked;
+  const { format: wanted, logs, out, joined } = asked;
+  if (joined !== null && logs.length > 1) return { print: ONE_LOAD, status: 2 };
   if (wanted === 'html' && logs.length > 1 && out === null)
     return { print: SEVERAL_PAGES, status: 2 };
   return { asked };

@@ -6,6 +6,8 @@ import type { Format } from './command.ts';
 export interface Job {
   readonly command: 'inspect' | 'analyze';
   readonly path: string;
+  /** A second log of the same load. */
+  readonly joined: string | null;
   readonly options: Options;
   readonly format: Format;
   readonly unit: TemperatureUnit;

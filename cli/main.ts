@@ -48,7 +48,7 @@ const whyNoFolder = (path: string): string | null => {
 
 const delivery = (asked: Asked, io: Io) => {
   const { format, out, logs } = asked;
-  const inputs = asked.schedule === null ? logs : [...logs, asked.schedule];
+  const inputs = [...logs, asked.schedule, asked.joined].filter((path) => path !== null);
   const nameFor = out === null ? null : outNames(out, format, inputs);
   const fail = async (log: string, error: JobError): Promise<false> => {
     io.writeError(
@@ -92,13 +92,13 @@ export const main = async (
   if ('error' in told) return refuseAll(asked, told.of, told.error, io);
   const { options } = told;
   if (asked.command === 'trend') return tellTrend(asked, options, io, startWorker);
-  const { command, format, unit, out } = asked;
+  const { command, joined, format, unit, out } = asked;
   // Before any work: whoever waits for many logs is not told at the end.
   const why = out === null ? null : whyNoFolder(out);
   if (why !== null) {
     return refuseAll(asked, `--out ${out}`, { code: 'cannot-write', message: why }, io);
   }
-  const jobs = asked.logs.map((path): Job => ({ command, path, options, format, unit }));
+  const jobs = asked.logs.map((path): Job => ({ command, path, joined, options, format, unit }));
   const progress = progressOn(io, jobs.length);
   const deliver = delivery(asked, io);
   let status: ExitStatus = 0;

@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { analyze } from '../core/analyze.ts';
+import { analyzeJoined, type LogFile } from '../core/analyze-joined.ts';
 import { readLog } from '../core/log/read-log.ts';
 import { shapeOfFile } from '../core/log/rules.ts';
 import type { AnalysisDocument } from '../core/model/document.ts';
@@ -23,9 +24,29 @@ const documentJson = (document: AnalysisDocument, unit: Job['unit']): string => 
   return `${JSON.stringify({ ...document, findings })}\n`;
 };
 
-const analysed = ({ path, options, format, unit }: Job, bytes: Uint8Array): string => {
-  const host = { sha256: sha256(bytes), guessEncoding };
-  const { document } = analyze(bytes, basename(path), options, host);
+const logFile = (path: string, bytes: Uint8Array): Required<LogFile> => ({
+  bytes,
+  fileName: basename(path),
+  host: { sha256: sha256(bytes), guessEncoding },
+});
+
+/** The second log of a load; what is wrong with the file is told under its own name. */
+const joinedFile = async (path: string): Promise<LogFile> => {
+  try {
+    return logFile(path, await readLogFile(path));
+  } catch (cause) {
+    if (!(cause instanceof Refusal)) throw cause;
+    throw new Refusal(cause.code, `${basename(path)}: ${cause.message}`, cause.line);
+  }
+};
+
+const analysed = async (job: Job, bytes: Uint8Array): Promise<string> => {
+  const { path, joined, options, format, unit } = job;
+  const file = logFile(path, bytes);
+  const { document } =
+    joined === null
+      ? analyze(file.bytes, file.fileName, options, file.host)
+      : analyzeJoined(file, await joinedFile(joined), options);
   if (format === 'json') return documentJson(document, unit);
   return format === 'html' ? htmlReport(document, unit) : textReport(wording(document, unit));
 };
@@ -60,7 +81,8 @@ export const jobError = (cause: unknown): JobError => {
 export const runJob = async (job: Job): Promise<JobResult> => {
   try {
     const bytes = await readLogFile(job.path);
-    return { output: job.command === 'inspect' ? inspected(job, bytes) : analysed(job, bytes) };
+    const isInspected = job.command === 'inspect';
+    return { output: isInspected ? inspected(job, bytes) : await analysed(job, bytes) };
   } catch (cause) {
     return { error: jobError(cause) };
   }

@@ -28,6 +28,7 @@ const documentsOf = async (
   const jobs = logs.map((path): Job => ({
     command: 'analyze',
     path,
+    joined: null,
     options,
     format: 'json',
     unit,

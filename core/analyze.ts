@@ -31,13 +31,13 @@ export interface Analysis {
 }
 
 /** The legs that happened, for what divides the firing by legs: the alignment's, or the trace's. */
-const legsThatRan = (trace: Trace, alignment: Alignment | null) =>
+export const legsThatRan = (trace: Trace, alignment: Alignment | null) =>
   alignment === null
     ? trace.summary.legs
     : alignment.legs.flatMap(({ kind, actual }) => (actual === null ? [] : [{ kind, ...actual }]));
 
 /** The facts of a firing that findings are drawn from. */
-const measure = (log: Log, trace: Trace, options: Options): Facts => {
+export const measure = (log: Log, trace: Trace, options: Options): Facts => {
   const schedule = options.schedule ?? null;
   const coneType = options.coneType ?? 'self-supporting';
   const alignment = schedule === null ? null : align(trace, schedule);
@@ -68,7 +68,7 @@ const measure = (log: Log, trace: Trace, options: Options): Facts => {
 };
 
 /** Whether the firing was over before the schedule's hottest target was reached. */
-const endedEarly = (alignment: Alignment | null): boolean => {
+export const endedEarly = (alignment: Alignment | null): boolean => {
   if (alignment === null || !alignment.legs.some((leg) => leg.segment === null)) return false;
   const climbs = alignment.legs.filter((leg) => leg.segment !== null && leg.kind === 'ramp');
   const topC = Math.max(...climbs.map((leg) => leg.planned.endC));

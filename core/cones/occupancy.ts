@@ -17,6 +17,8 @@ export interface Occupancy {
 export interface PiecewiseCurve {
   readonly atSeconds: Float64Array;
   readonly celsius: Float64Array;
+  /** Index of a sample that no line leads to: the time before it is not counted. */
+  readonly joinedAt?: number;
 }
 
 /**
@@ -110,7 +112,7 @@ export const occupancyOf = (
   toSeconds = Infinity,
   topC = topOf(curve.celsius),
 ): Occupancy => {
-  const { atSeconds, celsius } = curve;
+  const { atSeconds, celsius, joinedAt = NaN } = curve;
   const bins = new Bins(topC - COUNTED_BELOW_TOP_C, topC);
   const from = Math.max(fromSeconds, atSeconds[0]!);
   const to = Math.min(toSeconds, atSeconds.at(-1)!);
@@ -120,11 +122,11 @@ export const occupancyOf = (
   const end = lastAtOrBefore(atSeconds, to);
   for (let i = lastAtOrBefore(atSeconds, from) + 1; i <= end; i += 1) {
     const [at, reading] = [atSeconds[i]!, celsius[i]!];
-    bins.add(lastC, reading, (at - lastSeconds) / SECONDS_PER_HOUR);
+    if (i !== joinedAt) bins.add(lastC, reading, (at - lastSeconds) / SECONDS_PER_HOUR);
     lastSeconds = at;
     lastC = reading;
   }
-  if (lastSeconds < to) {
+  if (lastSeconds < to && end + 1 !== joinedAt) {
     bins.add(lastC, temperatureAt(curve, to), (to - lastSeconds) / SECONDS_PER_HOUR);
   }
   return bins.filled();

@@ -62,7 +62,8 @@ const stamped = (id: FindingId, draft: Draft, heat: HeatSource, endSeconds: Seco
 const firstSeconds = ({ evidence }: Finding): number =>
   Math.min(...evidence.map(({ fromSeconds }) => fromSeconds));
 
-const byUrgencyThenTime = (a: Finding, b: Finding): number =>
+/** The order in which findings are told. */
+export const byUrgencyThenTime = (a: Finding, b: Finding): number =>
   URGENCY[a.severity] - URGENCY[b.severity] || firstSeconds(a) - firstSeconds(b);
 
 /**

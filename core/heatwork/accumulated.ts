@@ -31,7 +31,7 @@ const followed = (count: number): Uint32Array => {
 
 /** The dose at each followed sample, from 0. */
 const runningDose = (
-  { atSeconds, celsius }: Trace,
+  { atSeconds, celsius, joinedAt = Infinity }: Trace,
   samples: Uint32Array,
   kinetics: Arrhenius,
   toTruth: (readC: number) => number,
@@ -45,10 +45,13 @@ const runningDose = (
     const toRate = doseRate(kinetics, toC);
     const span = atSeconds[samples[k]!]! - atSeconds[samples[k - 1]!]!;
     const hours = span / SECONDS_PER_HOUR;
-    const isSmall = Math.abs(toC - fromC) <= SMALL_STEP_C;
-    sum += isSmall
-      ? hours * meanRate(fromRate, toRate)
-      : doseOfSegment(kinetics, fromC, toC, hours);
+    const isUnseen = samples[k - 1]! < joinedAt && joinedAt <= samples[k]!;
+    if (!isUnseen) {
+      const isSmall = Math.abs(toC - fromC) <= SMALL_STEP_C;
+      sum += isSmall
+        ? hours * meanRate(fromRate, toRate)
+        : doseOfSegment(kinetics, fromC, toC, hours);
+    }
     running[k] = sum;
     fromC = toC;
     fromRate = toRate;

@@ -24,6 +24,8 @@ export type HeatWorkAssumption =
   | 'hold-rules-conflict'
   /** Unseen time near the top is bridged in a straight line: the range is wider. */
   | 'gap-interpolated'
+  /** Two logs of one load are added; the time between them is not counted. */
+  | 'logs-joined'
   /** The record starts near its top: what went before is not counted. */
   | 'record-starts-hot'
   /** The record ends near its top: what came after is not counted. */
@@ -67,6 +69,7 @@ export const assumptionsOf = (all: Measured, target: Cone | null): HeatWorkAssum
     ...when(spread.outsideChart, 'rate-outside-chart'),
     ...when(spread.holdsAdded, 'hold-rules-conflict'),
     ...when(unseen.any, 'gap-interpolated'),
+    ...when(record.trace.joinedAt !== undefined, 'logs-joined'),
     ...when(startsHot, 'record-starts-hot'),
     ...when(endsHot, 'record-ends-hot'),
     ...when(standing.beyond, 'beyond-hottest-cone'),

@@ -21,9 +21,10 @@ const coneOf = ({
   standing,
   startsHot,
   endsHot,
+  joinsHot,
 }: Measured): HeatWork['cone'] => {
   const { low, high } = positionRange(record, uncertainty, standing.position);
-  const isBound = startsHot || endsHot || standing.beyond;
+  const isBound = startsHot || endsHot || joinsHot || standing.beyond;
   return {
     label: standing.label,
     position: standing.position,

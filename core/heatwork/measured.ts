@@ -21,7 +21,15 @@ export interface Measured {
   readonly standing: Standing;
   readonly startsHot: boolean;
   readonly endsHot: boolean;
+  /** Whether the kiln was near the top at the hole between two joined logs. */
+  readonly joinsHot: boolean;
 }
+
+/** Whether the readings at either end of the hole between two logs lie near the top. */
+const joinsHot = ({ smoothC, joinedAt }: Trace, topC: number): boolean => {
+  if (joinedAt === undefined) return false;
+  return Math.max(smoothC[joinedAt - 1]!, smoothC[joinedAt]!) > topC - ENDS_HOT_BELOW_TOP_C;
+};
 
 /** Reads the doses off a trace, corrected by witness cones where some were seen. */
 export const measured = (trace: Trace, question: HeatWorkQuestion): Measured => {
@@ -40,5 +48,6 @@ export const measured = (trace: Trace, question: HeatWorkQuestion): Measured => 
     standing: standingOf(record.cones, doses),
     startsHot: startC > topC - STARTS_HOT_BELOW_TOP_C,
     endsHot: question.recordEnds !== 'after-cooling' && endC > topC - ENDS_HOT_BELOW_TOP_C,
+    joinsHot: joinsHot(trace, topC),
   };
 };

@@ -93,12 +93,13 @@ const paceOver = ({ hours, fromC, toC }: Interval, usual: Pace): Pace => ({
 });
 
 const unseenIntervals = (trace: Trace, topC: number, usual: Pace): Interval[] => {
-  const { atSeconds, celsius } = trace;
+  const { atSeconds, celsius, joinedAt } = trace;
   const long = longSeconds(trace);
   const intervals: Interval[] = [];
   for (let i = 1; i < atSeconds.length; i += 1) {
     const span = atSeconds[i]! - atSeconds[i - 1]!;
-    if (span <= long) continue;
+    // Between two logs nothing is counted, and nothing was bridged.
+    if (span <= long || i === joinedAt) continue;
     const [fromC, toC] = [celsius[i - 1]!, celsius[i]!];
     const interval = { hours: span / SECONDS_PER_HOUR, fromC, toC };
     const reached = hottest(interval, paceOver(interval, usual)).apexC;

@@ -32,7 +32,8 @@ export const measureZones = (trace: Trace, coneType: ConeType): Zone[] =>
     const isRead = (_: number, i: number) => Number.isFinite(zone.celsius[i]);
     const zoneC = zone.celsius.filter(isRead);
     if (zoneC.length < FEWEST_READINGS) return [];
-    const curve = { atSeconds: trace.atSeconds.filter(isRead), celsius: zoneC };
+    const joinedAt = zone.celsius.subarray(0, trace.joinedAt ?? 0).filter(isRead).length;
+    const curve = { atSeconds: trace.atSeconds.filter(isRead), celsius: zoneC, joinedAt };
     const standing = standingAt(coneKinetics(coneType), occupancyOf(curve));
     return [
       {

@@ -10,6 +10,7 @@ import {
   zId,
   zSeconds,
   zShare,
+  zSpan,
 } from './scalars.ts';
 import { zSchedule } from './schedule.ts';
 import { zSource } from './source.ts';
@@ -210,11 +211,39 @@ export const zElements = z.strictObject({
 });
 export type Elements = z.infer<typeof zElements>;
 
+/** One of two logs of a load, on the clock that both share. */
+export const zJoinedPart = zSpan.extend({
+  peakC: zCelsius,
+  /** What it gave of the whole dose: of the target cone, else of the nearest. */
+  doseShare: zShare,
+  /** The cone scale's position that it came to alone; null below the coolest cone. */
+  position: z.number().nullable(),
+});
+
+/**
+ * Two logs of one load taken together: `source` is the earlier one's, and the document's clock begins
+ * with it. The schedule is laid on the later one alone.
+ */
+export const zJoined = z.strictObject({
+  /** The later log's account of reading. */
+  source: zSource,
+  /** From the earlier log's last reading to the later one's first, in which nobody looked. */
+  gap: zSpan,
+  /** When heating began again in the later log; null where it begins hot. */
+  startSeconds: zSeconds.nullable(),
+  /** Whether dates say how long the gap was; if not, its length on the clock is only drawn. */
+  isGapKnown: z.boolean(),
+  parts: z.tuple([zJoinedPart, zJoinedPart]),
+});
+export type Joined = z.infer<typeof zJoined>;
+
 /** One firing's analysis. Everything that shows a firing shows this; nothing else computes. */
 export const zAnalysisDocument = z.strictObject({
   schemaVersion: z.literal(SCHEMA_VERSION),
   options: zOptions,
   source: zSource,
+  /** Left out where one log is all there is. */
+  joined: zJoined.optional(),
   trace: zTraceSummary,
   curve: zCurve,
   zones: z.array(zZone),

@@ -10,6 +10,7 @@ export type RefusalCode =
   | 'not-readable'
   | 'bad-option'
   | 'bad-schedule'
+  | 'cannot-join'
   | 'unknown-cone'
   | 'file-missing'
   | 'file-unreadable';

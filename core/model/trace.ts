@@ -79,4 +79,9 @@ export interface Trace {
   readonly outputPercent: Float64Array | null;
   readonly zones: readonly ZoneColumn[];
   readonly removed: readonly RemovedSample[];
+  /**
+   * Index of the first sample of a second log of the same load: no line is drawn to the sample
+   * before it, for nobody looked in between. Left out where one log is all there is.
+   */
+  readonly joinedAt?: number;
 }

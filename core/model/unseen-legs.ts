@@ -1,8 +1,17 @@
-import type { AlignedLeg } from './document.ts';
+import type { AlignedLeg, AnalysisDocument } from './document.ts';
 import type { TraceSummary } from './trace.ts';
 
 /** Why the record cannot tell of a leg: it begins too hot, or it ends before the kiln cooled. */
 export type Unseen = 'begins-hot' | 'record-ends';
+
+/** What the plan was laid on: the whole record, or of two joined logs the later one. */
+export const planRecord = ({
+  trace,
+  joined,
+}: Pick<AnalysisDocument, 'trace' | 'joined'>): Pick<
+  TraceSummary,
+  'startSeconds' | 'offSeconds'
+> => (joined ? { ...trace, startSeconds: joined.startSeconds } : trace);
 
 /**
  * Whether a leg that was not found could not have been: planned to end below the first reading of a

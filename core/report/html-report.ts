@@ -56,6 +56,7 @@ const body = (document: AnalysisDocument, words: Words): Markup =>
       {},
       el('h1', {}, words.firing.title),
       el('p', { class: 'facts' }, prose(words.firing.facts.join(' · '))),
+      words.joined.length === 0 ? null : paragraph(words.joined.join(' ')),
       verdictMarkup(words),
       el(
         'div',

@@ -9,9 +9,10 @@ const SHAPES = { act: '◆', watch: '◇', note: '·' } as const;
 
 const heading = (text: string): string[] => ['', clean(text), '-'.repeat(clean(text).length)];
 
-const top = ({ firing, verdict, load }: Words): string[] => [
+const top = ({ firing, joined, verdict, load }: Words): string[] => [
   `Afterfire: ${clean(firing.title)}`,
   ...wrap(firing.facts.join(' · ')),
+  ...(joined.length === 0 ? [] : ['', ...wrap(joined.join(' '))]),
   '',
   ...verdict.flatMap(({ text }) => wrap(text)),
   '',

@@ -25,6 +25,8 @@ const ASSUMPTIONS: Readonly<Record<string, string>> = {
     'A hold added heat-work, on which published rules disagree, so the range is wider.',
   'gap-interpolated':
     'A hole in the log near the peak is bridged in a straight line, so the range is wider.',
+  'logs-joined':
+    'Two logs of one load are added up; the time between them, in which nobody looked, is not counted.',
   'record-starts-hot': 'The record begins near its top; what went before is not counted.',
   'record-ends-hot': 'The record ends near its top; what came after is not counted.',
   'beyond-hottest-cone': 'Even the hottest cone of the chart is down.',

@@ -1,5 +1,5 @@
 import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
-import { isCutByRecord, unseenLeg } from '../model/unseen-legs.ts';
+import { isCutByRecord, planRecord, unseenLeg } from '../model/unseen-legs.ts';
 import { large, line, type Line } from './line.ts';
 import { duration, type Speech } from './speech.ts';
 
@@ -47,12 +47,11 @@ const hasUnseenStretch = ({ trace, findings }: AnalysisDocument): boolean => {
 /** How the legs went where no finding speaks of them; for a document with an alignment. */
 export const departuresLine = (document: AnalysisDocument, say: Speech): Line => {
   const legs = document.alignment?.legs ?? [];
-  const unseen = legs.map((_, index) => unseenLeg(legs, index, document.trace));
+  const record = planRecord(document);
+  const unseen = legs.map((_, index) => unseenLeg(legs, index, record));
   const departing = legs.filter(
     ({ verdict }, index) =>
-      verdict !== 'as-planned' &&
-      unseen[index] === null &&
-      !isCutByRecord(legs, index, document.trace),
+      verdict !== 'as-planned' && unseen[index] === null && !isCutByRecord(legs, index, record),
   );
   const undone = departing.filter(
     ({ verdict }) => verdict === 'missing' || verdict === 'not-reached',
@@ -60,7 +59,7 @@ export const departuresLine = (document: AnalysisDocument, say: Speech): Line =>
   if (departing.length === 0) {
     const isWhole =
       unseen.every((why) => why === null) &&
-      !legs.some((_, index) => isCutByRecord(legs, index, document.trace)) &&
+      !legs.some((_, index) => isCutByRecord(legs, index, record)) &&
       !hasUnseenStretch(document);
     return isWhole
       ? line`The kiln kept to the schedule from start to finish: the record shows ${large('no departure')}.`

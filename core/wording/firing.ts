@@ -27,15 +27,19 @@ const FIRING_C = 100;
 /** Whether the kiln was fired at all while the log ran. */
 export const showsFiring = ({ peakC }: AnalysisDocument['trace']): boolean => peakC >= FIRING_C;
 
+/** How long the logs ran: of two, without the time between them. */
+const loggedSeconds = ({ trace, joined }: AnalysisDocument): number =>
+  trace.durationSeconds - (joined ? joined.gap.toSeconds - joined.gap.fromSeconds : 0);
+
 /** The firing's heading and a few facts, for the head of sheet and report. */
 export const firingWords = (document: AnalysisDocument, say: Speech): FiringWords => {
-  const { source, trace, schedule, heatWork } = document;
+  const { source, joined, trace, schedule, heatWork } = document;
   const target = heatWork?.target?.cone ?? schedule?.cone ?? null;
   return {
-    title: source.fileName,
+    title: joined ? `${source.fileName} and ${joined.source.fileName}` : source.fileName,
     facts: [
       startText(trace.startInstant),
-      `${duration(trace.durationSeconds)} logged`,
+      `${duration(loggedSeconds(document))} logged`,
       showsFiring(trace)
         ? `peak ${say.temperature(trace.peakC)} after ${duration(trace.peakAtSeconds)}`
         : `no firing: ${say.temperature(trace.peakC)} at most`,

@@ -2,7 +2,7 @@ import { heatSourceOf, type HeatSource } from '../model/heat-source.ts';
 import type { AlignedLeg, AnalysisDocument } from '../model/document.ts';
 import type { Segment } from '../model/schedule.ts';
 import type { TraceLeg } from '../model/trace.ts';
-import { isCutByRecord, unseenLeg, type Unseen } from '../model/unseen-legs.ts';
+import { isCutByRecord, planRecord, unseenLeg, type Unseen } from '../model/unseen-legs.ts';
 import { celsiusDelta, type CelsiusPerHour } from '../units.ts';
 import { clockTime, duration, type Speech } from './speech.ts';
 import { sentence } from './topic.ts';
@@ -117,8 +117,8 @@ const alignedRows = (document: AnalysisDocument, say: Speech): LegWords[] => {
   return legs.map((leg, index) => {
     const isFree = leg.segment === null;
     const { kind, planned, actual } = leg;
-    const unseen = unseenLeg(legs, index, document.trace);
-    const isCut = isCutByRecord(legs, index, document.trace);
+    const unseen = unseenLeg(legs, index, planRecord(document));
+    const isCut = isCutByRecord(legs, index, planRecord(document));
     const seen = isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict];
     const verdict = isCut ? CUT_WORDS : seen;
     return {

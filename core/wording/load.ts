@@ -62,10 +62,11 @@ const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => Load
   }),
 };
 
-const unknownBecause = ({ heatWork, trace }: AnalysisDocument): string => {
+const unknownBecause = ({ heatWork, trace, joined }: AnalysisDocument): string => {
   if (!showsFiring(trace)) return 'it shows no firing';
   if (heatWork === null) return 'its heat-work could not be worked out';
   if (heatWork.target === null) return 'no cone was given that was meant';
+  if (heatWork.cone.bound === 'at-least' && joined) return 'it was not recorded whole near its top';
   if (heatWork.cone.bound === 'at-least') return 'the record ends before the firing did';
   return 'its range reaches to both sides of the cone that was meant';
 };

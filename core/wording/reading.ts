@@ -159,23 +159,31 @@ const rejectedWords = ({ line, reason, text }: RejectedRow): RejectedWords => ({
   text,
 });
 
-/** How the log was read, in the reader's words. */
+const accountOf = (source: Source): string[] => [
+  shapeSentence(source),
+  columnsSentence(source),
+  rowsSentence(source),
+];
+
+/** How the log was read, in the reader's words; of two joined logs both, the earlier one first. */
 export const readingWords = (
-  { source, trace }: Pick<AnalysisDocument, 'source' | 'trace'>,
+  { source, joined, trace }: Pick<AnalysisDocument, 'source' | 'trace' | 'joined'>,
   say: Speech,
 ): ReadingWords => {
   const repairs = repairClauses(trace.repairs);
+  const both = joined ? [source, joined.source] : [source];
   return {
     account: [
-      shapeSentence(source),
-      columnsSentence(source),
-      rowsSentence(source),
+      ...accountOf(source),
+      ...(joined
+        ? [`The second log, ${joined.source.fileName}:`, ...accountOf(joined.source)]
+        : []),
       traceSentence(trace, say),
       holesSentence(trace),
       repairs.length === 0 ? null : `${sentence(repairs.join('; '))}.`,
     ].filter((said) => said !== null),
-    decisions: source.decisions.map(decisionWords),
-    warnings: source.warnings.map(warningSentence),
+    decisions: both.flatMap(({ decisions }) => decisions.map(decisionWords)),
+    warnings: both.flatMap(({ warnings }) => warnings.map(warningSentence)),
     assumptions: source.time.assumptions.map(timeAssumption),
     repairs,
     firings: firingSentences(source, say),

@@ -7,6 +7,7 @@ import { checksWords, type CheckWords } from './checks.ts';
 import { findingsWords, type FindingWords } from './findings.ts';
 import { firingWords, type FiringWords } from './firing.ts';
 import { heatWorkWords, type HeatWorkWords } from './heat-work.ts';
+import { joinedWords } from './joined.ts';
 import { legsWords, overshootWords, type LegsWords } from './legs.ts';
 import { loadWords, type LoadWords } from './load.ts';
 import { powerWords, type PowerWords } from './power.ts';
@@ -18,6 +19,8 @@ import { verdictWords, type VerdictSentence } from './verdict.ts';
 export interface Words {
   readonly unit: TemperatureUnit;
   readonly firing: FiringWords;
+  /** What two joined logs are and what each gave; none where one log is all there is. */
+  readonly joined: readonly string[];
   readonly verdict: readonly VerdictSentence[];
   readonly load: LoadWords;
   /** In the order of the document's findings. */
@@ -45,6 +48,7 @@ export const wording = (document: AnalysisDocument, unit: TemperatureUnit): Word
   return {
     unit,
     firing: firingWords(document, say),
+    joined: joinedWords(document, say),
     verdict: verdictWords(document, findings, say),
     load: loadWords(document),
     findings,

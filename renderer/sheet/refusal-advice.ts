@@ -19,6 +19,7 @@ export const REFUSAL_ADVICE: Readonly<Record<Refused['code'], readonly string[]>
     'Export the log as CSV, with the names of the columns in the first line.',
   ],
   'bad-option': ['Take back what was told last, and open the log again.'],
+  'cannot-join': ['Open the two logs one by one.'],
   'bad-schedule': ['Open the log without its schedule, and type the schedule in.'],
   'unknown-cone': ['Write the cone as it stands on the box: 06, 5½, 10.'],
   'file-missing': ['See whether the file was moved or renamed, and open it again.'],

@@ -85,7 +85,7 @@ export const ROOMS: readonly Room[] = [
   },
   {
     name: 'analyze',
-    holds: /^core\/analyze\.ts$/,
+    holds: /^core\/analyze(-joined)?\.ts$/,
     imports: CORE,
     packages: [],
     node: false,

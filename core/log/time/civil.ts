@@ -85,14 +85,39 @@ const zone = (offsetMinutes: number | null): string => {
 const WRITTEN =
   /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2}):(\d{2}(?:\.\d{1,9})?)(Z|([+-])(\d{2}):(\d{2}))?$/;
 
-/** An instant as {@link isoInstant} writes it, moved by some seconds on the same offset. */
-export const movedInstant = (instant: string, bySeconds: number): string => {
+interface Written {
+  readonly days: number;
+  readonly secondsOfDay: number;
+  readonly offsetMinutes: number | null;
+}
+
+const writtenInstant = (instant: string): Written => {
   const parts = WRITTEN.exec(instant);
   if (parts === null) throw new Error(`not an instant: ${instant}`);
   const [year, month, day, hour, minute, second] = parts.slice(1, 7).map(Number);
   const [, , , , , , , zoneText, sign, zoneHours, zoneMinutes] = parts;
   const size = Number(zoneHours ?? 0) * 60 + Number(zoneMinutes ?? 0);
-  const offset = zoneText === undefined ? null : sign === '-' ? -size : size;
-  const ofDay = hour! * 3600 + minute! * 60 + second!;
-  return isoInstant(daysFromCivil(year!, month!, day!), ofDay + bySeconds, offset);
+  return {
+    days: daysFromCivil(year!, month!, day!),
+    secondsOfDay: hour! * 3600 + minute! * 60 + second!,
+    offsetMinutes: zoneText === undefined ? null : sign === '-' ? -size : size,
+  };
+};
+
+/** An instant as {@link isoInstant} writes it, moved by some seconds on the same offset. */
+export const movedInstant = (instant: string, bySeconds: number): string => {
+  const { days, secondsOfDay, offsetMinutes } = writtenInstant(instant);
+  return isoInstant(days, secondsOfDay + bySeconds, offsetMinutes);
+};
+
+/**
+ * Seconds from one instant to another, as {@link isoInstant} writes them; null where only one of
+ * them says its offset, so that hours may lie between their clocks.
+ */
+export const secondsBetween = (from: string, to: string): number | null => {
+  const [first, second] = [writtenInstant(from), writtenInstant(to)];
+  if ((first.offsetMinutes === null) !== (second.offsetMinutes === null)) return null;
+  const onOneClock = ({ days, secondsOfDay, offsetMinutes }: Written): number =>
+    days * SECONDS_PER_DAY + secondsOfDay - (offsetMinutes ?? 0) * 60;
+  return onOneClock(second) - onOneClock(first);
 };

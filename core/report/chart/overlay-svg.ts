@@ -129,6 +129,16 @@ const letters = ({ letters: marks }: Overlay, titles: OverlayTexts['letterTitles
     ),
   );
 
+/** Over the hole between two logs stands what it is, upright, so that a narrow one bears it too. */
+const betweenLogs = ({ holes, layout: { plot } }: Overlay): Markup[] =>
+  holes
+    .filter(({ isBetween }) => isBetween)
+    .map(({ left, width }) => {
+      const [x, y] = [left + width / 2 + LABEL_SIZE / 3, plot.top + plot.height / 2];
+      const turned = { transform: `rotate(-90 ${x} ${y})`, 'text-anchor': 'middle' };
+      return el('text', { x, y, ...turned, class: 'phase-name' }, 'not recorded: between the logs');
+    });
+
 const curves = (overlay: Overlay): Markup[] => [
   ...overlay.holes.map(({ left, width }) =>
     el('rect', {
@@ -139,6 +149,7 @@ const curves = (overlay: Overlay): Markup[] => [
       class: 'hole',
     }),
   ),
+  ...betweenLogs(overlay),
   ...overlay.fills.map(({ side, path }) => el('path', { d: path, class: side })),
   el('path', { d: overlay.planned, class: 'curve-planned' }),
   el('path', { d: overlay.actual, class: 'curve-actual' }),

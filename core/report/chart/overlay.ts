@@ -29,13 +29,20 @@ export interface Letter {
   readonly footY: number;
 }
 
+/** A stretch that was not recorded; `isBetween` two logs of one load, or within a log. */
+export interface Hole {
+  readonly left: number;
+  readonly width: number;
+  readonly isBetween: boolean;
+}
+
 /** The overlay of plan and firing, as geometry: nothing in it is text but the phases' names. */
 export interface Overlay {
   readonly layout: OverlayLayout;
   readonly actual: string;
   readonly planned: string;
   readonly fills: readonly { readonly side: 'hot' | 'cold'; readonly path: string }[];
-  readonly holes: readonly { readonly left: number; readonly width: number }[];
+  readonly holes: readonly Hole[];
   readonly difference: Lane | null;
   readonly slope: Lane;
   readonly ribbon: readonly RibbonLeg[];
@@ -156,7 +163,8 @@ export const overlayOf = (
     })),
     holes: holes.map(({ fromSeconds, toSeconds }) => {
       const left = time(fromSeconds);
-      return { left, width: Math.max(1, time(toSeconds) - left) };
+      const isBetween = fromSeconds === document.joined?.gap.fromSeconds;
+      return { left, width: Math.max(1, time(toSeconds) - left), isBetween };
     }),
     difference:
       layout.difference && curve.differenceC

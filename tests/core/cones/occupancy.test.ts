@@ -138,3 +138,33 @@ describe('looking up a moment', () => {
     expect([-5, 5, 10, 99].map((at) => temperatureAt(curve, at))).toEqual([5, 15, 25, 25]);
   });
 });
+
+describe('two records as one curve', () => {
+  const [first, second] = [traceFrom(cone6), traceFrom(cone6)];
+  const laterSeconds = first.summary.durationSeconds + 7200;
+  const curve: PiecewiseCurve = {
+    atSeconds: Float64Array.from([
+      ...first.atSeconds,
+      ...second.atSeconds.map((at) => at + laterSeconds),
+    ]),
+    celsius: Float64Array.from([...first.celsius, ...second.celsius]),
+    joinedAt: first.celsius.length,
+  };
+  const hours = (occupancy: ReturnType<typeof occupancyOf>) =>
+    occupancy.hours.reduce((sum, share) => sum + share, 0);
+
+  test('hold the hours of both and none of the time between them', () => {
+    expect(hours(occupancyOf(curve))).toBeCloseTo(2 * hours(occupancyOf(first)), 9);
+    const drawn = { atSeconds: curve.atSeconds, celsius: curve.celsius.map(() => 1000) };
+    expect(
+      hours(occupancyOf(drawn)) - hours(occupancyOf({ ...drawn, joinedAt: curve.joinedAt! })),
+    ).toBeCloseTo(2, 9);
+  });
+
+  test('count nothing of a stretch that ends between them', () => {
+    const flat = { ...curve, celsius: curve.celsius.map(() => 1000) };
+    const end = first.summary.durationSeconds;
+    expect(hours(occupancyOf(flat, 0, end + 3600))).toBeCloseTo(end / 3600, 9);
+    expect(hours(occupancyOf(flat, end + 1, end + 3600))).toBe(0);
+  });
+});

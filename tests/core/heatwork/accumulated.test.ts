@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { kineticsOf } from '../../../core/cones/cone-kinetics.ts';
 import { doseOf, occupancyOf } from '../../../core/cones/occupancy.ts';
 import { accumulatedDose } from '../../../core/heatwork/accumulated.ts';
+import { joinTraces } from '../../../core/trace/join-traces.ts';
 import { traceFrom } from '../../builders/trace.ts';
 import { cone6 } from './measuring.ts';
 
@@ -46,5 +47,19 @@ describe('the accumulated dose', () => {
     const trace = traceFrom(cone6());
     const hotter = accumulatedDose(trace, six, (readC) => readC + 10).at(-1)!.dose;
     expect(hotter / accumulatedDose(trace, six, asRead).at(-1)!.dose).toBeGreaterThan(1.3);
+  });
+
+  test('stands still between two logs, and counts both', () => {
+    const one = traceFrom(cone6());
+    const both = joinTraces(one, one, one.summary.durationSeconds + 36_000);
+    const curve = accumulatedDose(both, six, asRead);
+    const alone = doseOf(six, occupancyOf(one));
+    expect(Math.abs(curve.at(-1)!.dose / (2 * alone) - 1)).toBeLessThan(1e-3);
+    const rows = curve.filter(
+      ({ atSeconds }) =>
+        atSeconds >= one.summary.durationSeconds &&
+        atSeconds < both.summary.gaps[0]!.toSeconds + 60,
+    );
+    for (const { dose } of rows) expect(Math.abs(dose / alone - 1)).toBeLessThan(0.01);
   });
 });

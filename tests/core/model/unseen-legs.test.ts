@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { isCutByRecord, unseenLeg } from '../../../core/model/unseen-legs.ts';
+import { analyzeJoinedTraces } from '../../../core/analyze-joined.ts';
+import { isCutByRecord, planRecord, unseenLeg } from '../../../core/model/unseen-legs.ts';
 import { celsius, seconds } from '../../../core/units.ts';
 import { firingFacts, type Driven } from '../../builders/facts.ts';
+import { twoRuns } from '../../builders/runs.ts';
 
 const SEEN = { startSeconds: seconds(0), offSeconds: seconds(39_600) };
 
@@ -61,4 +63,11 @@ describe('a leg within which the record stops', () => {
     expect(isCutByRecord(notReached, last, SEEN)).toBe(false);
     expect(isCutByRecord(legs, last, { offSeconds: null })).toBe(false);
   });
+});
+
+test('of two joined logs the plan was laid on the later one', () => {
+  const { document } = analyzeJoinedTraces(...twoRuns());
+  expect(planRecord(document).startSeconds).toBe(document.joined!.startSeconds);
+  expect(document.trace.startSeconds).toBeLessThan(document.joined!.startSeconds!);
+  expect(planRecord({ trace: document.trace })).toBe(document.trace);
 });

@@ -17,6 +17,7 @@ const ALL: Record<HeatWorkAssumption, true> = {
   'rate-outside-chart': true,
   'hold-rules-conflict': true,
   'gap-interpolated': true,
+  'logs-joined': true,
   'record-starts-hot': true,
   'record-ends-hot': true,
   'beyond-hottest-cone': true,

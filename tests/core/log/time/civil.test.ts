@@ -6,6 +6,7 @@ import {
   daysInMonth,
   isoInstant,
   movedInstant,
+  secondsBetween,
 } from '../../../../core/log/time/civil.ts';
 
 test('days and dates agree with the platform over 400 years', () => {
@@ -43,4 +44,21 @@ test('instants are moved on their own offset', () => {
   expect(movedInstant('1970-01-01T00:00:00Z', 86_400)).toBe('1970-01-02T00:00:00Z');
   expect(movedInstant('2024-03-14T06:30:00-09:30', 60)).toBe('2024-03-14T06:31:00-09:30');
   expect(() => movedInstant('yesterday', 0)).toThrow();
+});
+
+test('the seconds between instants are the platform’s, on the offsets they say', () => {
+  const pairs = [
+    ['2024-03-30T22:10:05', '2024-03-31T12:00:00.5'],
+    ['2024-12-31T23:59:59Z', '2025-01-01T01:00:00+01:00'],
+    ['2024-02-28T08:00:00-09:30', '2024-03-01T08:00:00Z'],
+  ] as const;
+  for (const [from, to] of pairs) {
+    const utc = (at: string) => Date.parse(/Z|[+-]\d\d:\d\d$/.test(at) ? at : `${at}Z`);
+    expect(secondsBetween(from, to)).toBeCloseTo((utc(to) - utc(from)) / 1000, 6);
+    expect(secondsBetween(to, from)).toBeCloseTo((utc(from) - utc(to)) / 1000, 6);
+  }
+});
+
+test('between a clock with an offset and one without, nothing is known', () => {
+  expect(secondsBetween('2024-03-14T06:30:00', '2024-03-15T06:30:00Z')).toBeNull();
 });
