@@ -3,7 +3,7 @@ import { findOvershoots } from './align/overshoots.ts';
 import type { Facts } from './findings/facts.ts';
 import { runDetectors } from './findings/run-detectors.ts';
 import { loadOf } from './heatwork/load.ts';
-import { measureHeatWork } from './heatwork/measure-heat-work.ts';
+import { measureHeatWork, type HeatWorkQuestion } from './heatwork/measure-heat-work.ts';
 import { measureZones } from './heatwork/zones.ts';
 import { readLog, type ReadingEnvironment } from './log/read-log.ts';
 import { SCHEMA_VERSION, type AnalysisDocument, type Alignment } from './model/document.ts';
@@ -31,7 +31,7 @@ export interface Analysis {
 }
 
 /** The legs that happened, for what divides the firing by legs: the alignment's, or the trace's. */
-export const legsThatRan = (trace: Trace, alignment: Alignment | null) =>
+export const legsThatRan = (trace: Trace, alignment: Alignment | null): HeatWorkQuestion['legs'] =>
   alignment === null
     ? trace.summary.legs
     : alignment.legs.flatMap(({ kind, actual }) => (actual === null ? [] : [{ kind, ...actual }]));
