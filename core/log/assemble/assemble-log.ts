@@ -5,7 +5,7 @@ import { MIN_ROWS } from '../limits.ts';
 import type { Log } from '../../model/log.ts';
 import { Refusal } from '../../model/refusal.ts';
 import { quotedNames } from '../text/quoted-names.ts';
-import { extentOf, gather } from './gather.ts';
+import { gather } from './gather.ts';
 import { listRejected } from './listed-rows.ts';
 import { listChannels } from './list-channels.ts';
 import { partSeries, type Parted } from './part-series.ts';
@@ -62,8 +62,8 @@ const refuseStopped = (
   main: RawColumns,
   { lineOf }: TableRead,
 ): void => {
-  const { min, max } = extentOf(gather(seconds, rows));
-  if (max > min) return;
+  const first = seconds[rows[0]!]!;
+  for (let i = 1; i < rows.length; i += 1) if (seconds[rows[i]!] !== first) return;
   throw new Refusal(
     'no-time',
     `the times never move: all ${rows.length} rows have the same one; give the seconds between ` +

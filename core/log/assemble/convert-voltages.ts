@@ -40,7 +40,7 @@ export const convertVoltages = (
   let isCool = false;
   for (let row = 0; row < main.length; row += 1) {
     if (main.state[row] !== READ) continue;
-    const own = main.unitOfRow.get(row);
+    const own = main.units.of(row);
     const voltage = values[row]!;
     const celsius = celsiusIn(own === undefined ? scale : { ...scale, unit: own }, voltage, row);
     values[row] = celsius;

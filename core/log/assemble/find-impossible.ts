@@ -124,6 +124,8 @@ const suspects = (values: Float64Array, { leastJump }: Bounds): number[] => {
 };
 
 const withinReadings = (values: Float64Array, bounds: Bounds): Float64Array => {
+  const { min, max } = extentOf(values);
+  if (!isBeyondReadings(min, bounds) && !isBeyondReadings(max, bounds)) return values;
   const usable = new Float64Array(values.length);
   let count = 0;
   for (let i = 0; i < values.length; i += 1) {
@@ -145,9 +147,10 @@ const DIFFERENT = 8;
  * @throws Refusal `no-temperature`
  */
 export const refuseBeyondReadings = (values: Float64Array): void => {
+  const { min, max } = extentOf(values);
+  if (!isBeyondReadings(min, DEGREES) && !isBeyondReadings(max, DEGREES)) return;
   const beyond = values.filter((value) => isBeyondReadings(value, DEGREES));
   if (beyond.length <= MOST_BEYOND * values.length || new Set(beyond).size < DIFFERENT) return;
-  const { min, max } = extentOf(values);
   throw new Refusal(
     'no-temperature',
     `the readings run from ${min} to ${max}, far beyond what a thermocouple gives; if they count ` +

@@ -10,9 +10,16 @@ const NONE: ReadonlySet<number> = new Set();
 const NO_READING = stateOf('no-reading');
 const UNREADABLE_TIME = stateOf('unreadable-time');
 
-/** The main temperatures of the rows that were read, in file order. */
+const areAllRead = (states: Uint8Array): boolean => {
+  for (let row = 0; row < states.length; row += 1) if (states[row] !== READ) return false;
+  return true;
+};
+
+/** The main temperatures of the rows that were read, in file order; a view where that is all. */
 export const readingsOf = (columns: RawColumns): Float64Array => {
   const main = columns.values[0]!;
+  const states = columns.state.subarray(0, columns.length);
+  if (areAllRead(states)) return main.subarray(0, columns.length);
   const readings = new Float64Array(columns.length);
   let count = 0;
   for (let row = 0; row < columns.length; row += 1) {
@@ -69,7 +76,8 @@ export const withoutImpossible = (
   unit: ChannelUnit | null = null,
 ): Float64Array => {
   const isGone = (value: number): boolean => given.has(value);
-  const possible = given.size === 0 ? values.slice() : values.map((v) => (isGone(v) ? NaN : v));
+  // Not a copy: callers hand in what is theirs to change.
+  const possible = given.size === 0 ? values : values.map((v) => (isGone(v) ? NaN : v));
   const impossible = findImpossible(present(possible), unit);
   if (impossible.size === 0) return possible;
   for (let row = 0; row < possible.length; row += 1) {

@@ -26,15 +26,13 @@ const evidenceOf = (
   main: RawColumns,
   name: string,
 ): UnitEvidence => {
-  const inCells = new Map<ChannelUnit, number>();
-  for (const unit of main.unitOfRow.values()) inCells.set(unit, (inCells.get(unit) ?? 0) + 1);
   const { temperature, zones, setpoint } = plan.roles;
   const scaleOf = (column: number): ChannelUnit | null =>
     temperatureScale(sample.units[column] ?? null);
   const others = [...zones, ...(setpoint === null ? [] : [setpoint.column])];
   return {
     given: decisions.unit ?? null,
-    inCells,
+    inCells: main.units.counts,
     header: scaleOf(temperature) ?? temperatureScale(unitInName(name)),
     preamble: declaredUnit(sample.preamble),
     others: others.map(scaleOf).filter((scale) => scale !== null),
@@ -111,6 +109,10 @@ export const mainCelsius = (main: RawColumns, rows: Uint32Array, scale: Scale): 
   const printed = gather(main.values[0]!, rows);
   const { unit, couple } = scale;
   if (couple !== null) return printed;
-  if (main.unitOfRow.size === 0) return celsiusOf(printed, unit);
-  return printed.map((value, index) => toCelsius(value, main.unitOfRow.get(rows[index]!) ?? unit));
+  if (main.units.counts.size === 0) return celsiusOf(printed, unit);
+  const celsius = new Float64Array(printed.length);
+  for (let i = 0; i < rows.length; i += 1) {
+    celsius[i] = toCelsius(printed[i]!, main.units.of(rows[i]!) ?? unit);
+  }
+  return celsius;
 };

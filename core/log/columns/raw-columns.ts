@@ -1,5 +1,5 @@
 import type { RejectionId } from '../ids.ts';
-import type { ChannelUnit } from '../../model/options.ts';
+import { RowUnits } from './row-units.ts';
 
 /** What became of a row so far: 0 if it was read, else its place in {@link STATES}. */
 export const STATES: readonly (RejectionId | 'read')[] = [
@@ -42,7 +42,7 @@ export class RawColumns {
   /** Rows from which on stamps carry another offset, in minutes; null for none. */
   readonly offsets: { row: number; minutes: number | null }[] = [];
   /** Rows whose main temperature has a unit beside the number. */
-  readonly unitOfRow = new Map<number, ChannelUnit>();
+  readonly units = new RowUnits();
   #capacity: number;
 
   constructor(wanted: number, capacity: number, hasSeries: boolean) {
@@ -111,6 +111,8 @@ export class RawColumns {
       for (const column of this.values) column[kept] = column[row]!;
       this.line[kept] = this.line[row]!;
       this.state[kept] = this.state[row]!;
+      if (this.series.length > 0) this.series[kept] = this.series[row]!;
+      this.units.move(row, kept);
       kept += 1;
     }
     this.length = kept;

@@ -103,7 +103,7 @@ export class RowReader {
     if (unit === null || unit === 'degrees') return null;
     const scale = temperatureScale(unit);
     if (scale === null) return isBare ? null : 'unreadable-temperature';
-    this.columns.unitOfRow.set(row, scale);
+    this.columns.units.note(row, scale, this.columns.capacity);
     return null;
   }
 

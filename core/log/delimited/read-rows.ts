@@ -1,4 +1,4 @@
-import { MAX_LINE_BYTES, MAX_QUOTED_LINES } from '../limits.ts';
+import { MAX_LINE_BYTES, MAX_QUOTED_LINES, SAMPLE_BLOCKS, SAMPLE_BLOCK_LINES } from '../limits.ts';
 import { afterLineEnd, lineEndFrom, type Text } from '../bytes/text.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import { RawColumns } from '../columns/raw-columns.ts';
@@ -26,7 +26,8 @@ const MOST_STRAY_QUOTES = 20;
 
 /** Rows for which room is made at first: what the sampled lines' length lets expect, and a few. */
 const expectedRows = (text: Text, layout: Layout): number => {
-  const rows = layout.sample.rows;
+  // The last sampled ones come from all over a long file, the first from its head alone.
+  const rows = layout.sample.rows.slice(-SAMPLE_BLOCKS * SAMPLE_BLOCK_LINES);
   const cells = rows.reduce((sum, row) => sum + row.length + row.join('').length, 0);
   const bytesPerRow = Math.max(4, cells / Math.max(1, rows.length));
   return Math.ceil((text.bytes.length - layout.startByte) / bytesPerRow) + 16;

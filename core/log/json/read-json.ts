@@ -11,15 +11,19 @@ import { MAX_JSON_BYTES } from '../limits.ts';
 import type { ReadingDecisions } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
 import { decideDecimalMark } from '../text/decimal-mark.ts';
-import { eachRow, type JsonRow, type JsonRows } from './json-table.ts';
+import { eachRow, type JsonRows } from './json-table.ts';
 import { openJson, type OpenedJson } from './open-json.ts';
 
 const SAMPLED_ROWS = 3000;
 
-/** Rows from all over a table: all of them, or blocks of neighbours spread evenly. */
-const sampled = (rows: JsonRows): readonly JsonRow[] => {
-  const between = (from: number, to: number): JsonRow[] =>
-    Array.from({ length: to - from }, (_, index) => rows.at(from + index));
+/**
+ * The cells of rows from all over a table: of all, or of blocks of neighbours spread evenly. They
+ * are copied: rows that outlived their reading would make the engine put all rows to come where
+ * only a full collection finds them, which doubles the memory that a large file takes.
+ */
+const sampled = (rows: JsonRows): readonly (readonly string[])[] => {
+  const between = (from: number, to: number): (readonly string[])[] =>
+    Array.from({ length: to - from }, (_, index) => rows.at(from + index).cells.slice());
   if (rows.length <= SAMPLED_ROWS) return between(0, rows.length);
   const blocks = 30;
   const length = SAMPLED_ROWS / blocks;
@@ -34,7 +38,7 @@ const sampleOf = (
   decisions: ReadingDecisions,
   account: Account,
 ): TableSample => {
-  const rows = sampled(table.rows).map(({ cells }) => cells);
+  const rows = sampled(table.rows);
   const columns = table.names.map((_, column) =>
     rows.map((cells) => cells[column] ?? '').filter((cell) => cell.length > 0 && cell.length <= 24),
   );

@@ -25,7 +25,7 @@ test('voltages become °C where they stand; one that none gives is a missing rea
 
 test('a cell with degrees beside its number stays degrees', () => {
   const columns = columnsOf([4.096, 212]);
-  columns.unitOfRow.set(1, 'F');
+  columns.units.note(1, 'F', 2);
   convertVoltages(columns, scaleOf('K'), new Account());
   expect([...columns.values[0]!.subarray(0, 2)].map(Math.round)).toEqual([100, 100]);
 });

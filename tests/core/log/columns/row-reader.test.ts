@@ -49,7 +49,7 @@ describe('a row', () => {
       [AT, '68 °F', '', ''],
       [AT, '20.5', '', ''],
     ]);
-    expect([...columns.unitOfRow]).toEqual([[0, 'F']]);
+    expect([columns.units.of(0), columns.units.of(1)]).toEqual(['F', undefined]);
     expect(columns.values[0]![0]).toBe(68);
   });
 
