@@ -7,21 +7,10 @@ import { fired, type Fired } from '../builders/fired.ts';
 import type { KilnPlan } from '../kiln/kiln.ts';
 import { KILNS } from '../kiln/kilns.ts';
 import { seededRandom, type Random } from '../kiln/random.ts';
-import { CRYSTAL_STEPS, FAST_GLAZE } from '../kiln/schedules.ts';
+import { CRYSTAL_STEPS, FAST_GLAZE, HARD_GLAZE } from '../kiln/schedules.ts';
 import type { ScheduleFile, Setup } from '../kiln/types.ts';
 import type { Table } from './bench.ts';
 
-/** Asks more than any of the kilns has for two hours and more. */
-const HARD_GLAZE: ScheduleFile = {
-  name: 'Hard glaze',
-  cone: '6',
-  unit: 'C',
-  segments: [
-    { ratePerHour: 180, target: 550 },
-    { ratePerHour: 360, target: 1120 },
-    { ratePerHour: 70, target: 1212, holdMinutes: 10 },
-  ],
-};
 const SCHEDULES = [FAST_GLAZE, CRYSTAL_STEPS, HARD_GLAZE] as const;
 /** Ware in plain view of the elements, and boxed in. */
 const COUPLINGS = [1, 0.4] as const;

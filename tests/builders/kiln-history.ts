@@ -2,19 +2,7 @@
 import { fire } from '../kiln/fire.ts';
 import { THIN_BRICK } from '../kiln/kilns.ts';
 import { seededRandom } from '../kiln/random.ts';
-import type { ScheduleFile } from '../kiln/types.ts';
-
-/** Asks more than the kiln has for two hours and more, so that each firing shows its power. */
-export const HARD_GLAZE: ScheduleFile = {
-  name: 'Hard glaze',
-  cone: '6',
-  unit: 'C',
-  segments: [
-    { ratePerHour: 180, target: 550 },
-    { ratePerHour: 360, target: 1120 },
-    { ratePerHour: 70, target: 1212, holdMinutes: 10 },
-  ],
-};
+import { HARD_GLAZE } from '../kiln/schedules.ts';
 
 export interface WrittenLog {
   readonly name: string;

@@ -1,7 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { HARD_GLAZE, wornKilnLogs } from '../builders/kiln-history.ts';
+import { wornKilnLogs } from '../builders/kiln-history.ts';
+import { HARD_GLAZE } from '../kiln/schedules.ts';
 import { overBothHosts } from './hosts.ts';
 import { dropFiles, sampleFile, settled, textFile } from './window.ts';
 

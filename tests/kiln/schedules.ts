@@ -89,6 +89,18 @@ export const TIMED_EARTHENWARE: ScheduleFile = {
   ],
 };
 
+/** Asks more than any of the kilns has for two hours and more. */
+export const HARD_GLAZE: ScheduleFile = {
+  name: 'Hard glaze',
+  cone: '6',
+  unit: 'C',
+  segments: [
+    { ratePerHour: 180, target: 550 },
+    { ratePerHour: 360, target: 1120 },
+    { ratePerHour: 70, target: 1212, holdMinutes: 10 },
+  ],
+};
+
 export const SCHEDULES: readonly ScheduleFile[] = [
   SLOW_BISQUE,
   GLAZE_WITH_HOLD,

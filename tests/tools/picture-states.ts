@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
-import { HARD_GLAZE, wornKilnLogs } from '../builders/kiln-history.ts';
+import { wornKilnLogs } from '../builders/kiln-history.ts';
+import { HARD_GLAZE } from '../kiln/schedules.ts';
 import { dropFiles, sampleFile, settled, textFile } from '../e2e/window.ts';
 
 /** A screen or a state of the window, and how a person comes to it from the window with nothing open. */
