@@ -195,6 +195,8 @@ export const zElements = z.strictObject({
   ceilingC: zCelsius.nullable(),
   /** 80 % interval of `ceilingC`. */
   ceilingRange: z.strictObject({ lowC: zCelsius, highC: zCelsius }).nullable(),
+  /** Where the ceiling is not known, what it is no lower than: the hottest the kiln got. */
+  ceilingAtLeastC: zCelsius.nullable(),
   /** The hottest cone whose end point a last ramp of 60 °C/h still reaches. */
   hottestCone: zCone.nullable(),
   /** The kiln as fitted to this firing; powers in °C/s of its wall (core/thermal/README.md). */

@@ -35,7 +35,13 @@ export const measureElements = (
     ...relativeTo(reference, course),
   };
   if (fit === null || course === null) {
-    return { ...known, capability: [], ceilingC: null, ceilingRange: null, hottestCone: null };
+    return {
+      ...known,
+      capability: [],
+      ...{ ceilingC: null, ceilingRange: null, hottestCone: null },
+      // At its peak it had power for its losses, while its walls took up heat as well.
+      ceilingAtLeastC: trace.summary.peakC,
+    };
   }
   const ceiling = findCeiling(fit, course.roomC);
   return {
@@ -43,6 +49,7 @@ export const measureElements = (
     capability: measureCapability(trace, course, fit),
     ceilingC: ceiling?.ceilingC ?? null,
     ceilingRange: ceiling?.range ?? null,
+    ceilingAtLeastC: null,
     hottestCone: hottestConeAt60(course, fit, coneType),
   };
 };

@@ -87,6 +87,11 @@ const relativeLine = ({ relativePower, relativePowerReason }: Elements): string 
   return `Its power cannot be held against the reference firing’s, because ${checkReason(relativePowerReason)}.`;
 };
 
+const boundLine = ({ ceilingAtLeastC }: Elements, say: Speech): string | null =>
+  ceilingAtLeastC === null
+    ? null
+    : `It got to ${say.temperature(ceilingAtLeastC)}, so its ceiling lies no lower.`;
+
 const unknownLine = ({ fit, fitReason }: Elements): string | null =>
   fit !== null
     ? null
@@ -100,6 +105,7 @@ export const powerWords = ({ elements }: AnalysisDocument, say: Speech): PowerWo
   }
   const answers = [
     unknownLine(elements),
+    boundLine(elements, say),
     ceilingLine(elements, say),
     hottestConeLine(elements, say),
     relativeLine(elements),

@@ -19,6 +19,7 @@ export const NOTHING_OF_ELEMENTS: Elements = {
   capability: [],
   ceilingC: null,
   ceilingRange: null,
+  ceilingAtLeastC: null,
   hottestCone: null,
   fit: null,
   fitReason: 'never-at-full-power',

@@ -25,11 +25,13 @@ describe('what a firing says of power and loss', () => {
   });
 
   it('is nothing, with its reasons, where full power was never needed', () => {
-    expect(fired({ ...SETUP, schedule: DECAL }).document.elements).toEqual({
+    const { elements, trace } = fired({ ...SETUP, schedule: DECAL }).document;
+    expect(elements).toEqual({
       limited: [],
       capability: [],
       ceilingC: null,
       ceilingRange: null,
+      ceilingAtLeastC: trace.peakC,
       hottestCone: null,
       fit: null,
       fitReason: 'never-at-full-power',

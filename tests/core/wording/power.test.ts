@@ -26,6 +26,7 @@ const ELEMENTS: Elements = {
   ],
   ceilingC: celsius(1300),
   ceilingRange: { lowC: celsius(1250), highC: celsius(1350) },
+  ceilingAtLeastC: null,
   hottestCone: '05.5',
   fit: {
     wall: { memorySeconds: 14_000, conductivityRise: 0.9 },
@@ -73,6 +74,13 @@ describe('power and loss in words', () => {
       'Its power cannot be held against the reference firing’s, because the record shows no cooling.',
     ]);
     expect(words.note).toBeNull();
+  });
+
+  it('gives a bound where the ceiling is not known', () => {
+    const unknown = { fit: null, ceilingC: null, ceilingRange: null, hottestCone: null };
+    const bound = { fitReason: 'never-at-full-power', ceilingAtLeastC: celsius(1211) };
+    const { answers } = told({ ...unknown, ...bound, capability: [], relativePower: null });
+    expect(answers[1]).toBe('It got to 1211 °C, so its ceiling lies no lower.');
   });
 
   it('does not complain of a missing reference', () => {
