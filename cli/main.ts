@@ -1,7 +1,8 @@
 import { basename, relative } from 'node:path';
 import { clean } from '../core/report/clean.ts';
-import { writeWhole } from '../electron/host/files.ts';
-import { makeFolder, whyNotWritten } from '../electron/host/make-folder.ts';
+import { makeFolder } from '../electron/host/make-folder.ts';
+import { whyNotWritten } from '../electron/host/not-written.ts';
+import { writeWhole } from '../electron/host/write-whole.ts';
 import { parseCommand, type Asked } from './command.ts';
 import { errorLine } from './error-line.ts';
 import type { ExitStatus, Io } from './io.ts';

@@ -1,12 +1,23 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import type { FiringFiles } from '../electron/host/firing-arguments.ts';
-import { SHOWN } from '../electron/host/shown.ts';
+import { HANDED_ON, SHOWN } from '../electron/host/shown.ts';
 import { electronRuntime } from './electron-runtime.ts';
 import { hasScreen } from './has-screen.ts';
 import type { Io } from './io.ts';
 
-/** A window that has come up and when it is closed; or one sentence part on why none could. */
-export type Desktop = { readonly closed: Promise<void> } | { readonly failed: string };
+/** How a window ended: closed by the person, or with a fault, in one sentence part. */
+export type DesktopEnd = 'closed' | { readonly broke: string };
+
+/** A window that has come up and how it ends; or one sentence part on why none could. */
+export type Desktop = { readonly ended: Promise<DesktopEnd> } | { readonly failed: string };
+
+/** Signals by which a person or the system ends a program on purpose. */
+const MEANT: readonly NodeJS.Signals[] = ['SIGINT', 'SIGTERM', 'SIGHUP'];
+
+const endOf = (code: number | null, signal: NodeJS.Signals | null): DesktopEnd => {
+  if (code === 0 || (signal !== null && MEANT.includes(signal))) return 'closed';
+  return { broke: signal ?? `exit code ${code}` };
+};
 
 /** A slow disk and a cold start (chosen). */
 const START_LIMIT_MS = 30_000;
@@ -20,7 +31,9 @@ const asArguments = ({ logs, schedule }: FiringFiles): string[] => [
 /** Waits until the window is there, or the program has ended without one. */
 const comesUp = (child: ChildProcess, limitMs: number): Promise<Desktop> =>
   new Promise((resolve) => {
-    const closed = new Promise<void>((done) => child.once('exit', () => done()));
+    const ended = new Promise<DesktopEnd>((done) =>
+      child.once('exit', (code, signal) => done(endOf(code, signal))),
+    );
     const failed = (why: string) => {
       clearTimeout(tooLong);
       resolve({ failed: why });
@@ -32,17 +45,16 @@ const comesUp = (child: ChildProcess, limitMs: number): Promise<Desktop> =>
     let said = '';
     child.stdout?.on('data', (chunk: Buffer) => {
       said += chunk.toString();
-      if (!said.includes(SHOWN)) return;
+      // A second start hands its files to the window that is open, and ends.
+      if (!said.includes(SHOWN) && !said.includes(HANDED_ON)) return;
       clearTimeout(tooLong);
-      resolve({ closed });
+      resolve({ ended });
     });
     child.once('error', () => failed('its runtime could not be started'));
-    child.once('exit', (code) => {
-      clearTimeout(tooLong);
-      // A second start hands its files to the window that is open, and ends.
-      if (code === 0) resolve({ closed });
-      else failed('its runtime could not be started');
-    });
+    // Once all that it said has been heard.
+    child.once('close', (code) =>
+      failed(code === 0 ? 'it ended without a window' : 'its runtime could not be started'),
+    );
   });
 
 /** Opens the desktop window of the project on a firing, if this machine can. */

@@ -115,9 +115,13 @@ export const startApp = async (
   if (files.logs.length > 0) await sayVerdict(files, io, startWorker);
   if (!asked.inBrowser) {
     const desktop = await doors.openDesktop(places.project, files, io);
-    if ('closed' in desktop) {
-      await desktop.closed;
-      return 0;
+    if ('ended' in desktop) {
+      const end = await desktop.ended;
+      if (end === 'closed') return 0;
+      io.writeError(
+        `\nThe desktop window ended with a fault (${end.broke}). Your files are untouched.\n`,
+      );
+      return 1;
     }
     io.writeError(
       `\nNo desktop window here: ${desktop.failed}. The same in your browser instead:\n`,

@@ -1,9 +1,9 @@
 import { dialog, type BrowserWindow, type FileFilter } from 'electron';
 import { basename, extname } from 'node:path';
 import type { FileToSave, Saved } from './host/contract.ts';
-import { writeWhole } from './host/files.ts';
-import { whyNotWritten } from './host/make-folder.ts';
 import type { NamedFile } from './host/handed-files.ts';
+import { whyNotWritten } from './host/not-written.ts';
+import { writeWhole } from './host/write-whole.ts';
 
 const ANY: FileFilter = { name: 'All files', extensions: ['*'] };
 const LOGS: FileFilter = {

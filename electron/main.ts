@@ -9,7 +9,7 @@ import { keptRules } from './host/kept-rules.ts';
 import { keptSchedules } from './host/kept-schedules.ts';
 import { loadPage } from './host/page.ts';
 import { keptPreferences } from './host/preferences.ts';
-import { SHOWN } from './host/shown.ts';
+import { HANDED_ON, SHOWN } from './host/shown.ts';
 import { lockDownContents, lockDownProcess, lockDownSession } from './lock-down.ts';
 import { showMenu } from './menu.ts';
 import { answerPage, type Answers } from './messages.ts';
@@ -23,9 +23,14 @@ registerPageScheme();
 
 let preferences: Preferences = DEFAULT_PREFERENCES;
 const files = handedFiles();
+
+/** Tells whoever started the program; they may have gone, and with them the reader of its output. */
+const sayToStarter = (word: string, then = (): void => undefined): void => {
+  process.stdout.on('error', () => undefined).write(`${word}\n`, then);
+};
+
 const window = theWindow(files, () => {
-  // Whoever started the program may have gone, and with them the reader of its output.
-  process.stdout.on('error', () => undefined).write(`${SHOWN}\n`);
+  sayToStarter(SHOWN);
 });
 
 const apply = (changed: Preferences): void => {
@@ -51,7 +56,10 @@ const answers: Answers = {
   },
   'open-logs': async () => handChosen(await chooseLogs(window.current())),
   'open-schedule': async () => handChosen(await chooseSchedule(window.current())),
-  'read-file': (sent) => files.read(sent),
+  'read-file': (sent) => {
+    window.isRead(sent.ticket);
+    return files.read(sent);
+  },
   'save-file': (sent) => saveFile(window.current(), sent),
   'copy-text': async ({ text }) => {
     await clipboard.writeText(text);
@@ -107,5 +115,7 @@ if (app.requestSingleInstanceLock(given)) {
     app.exit(1);
   });
 } else {
-  app.quit();
+  sayToStarter(HANDED_ON, () => {
+    app.quit();
+  });
 }

@@ -1,3 +1,4 @@
+import './no-way-out.ts';
 import './no-code-from-text.ts';
 import { StrictMode } from 'react';
 import { I18nProvider } from 'react-aria-components';

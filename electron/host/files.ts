@@ -1,10 +1,7 @@
-import { randomUUID } from 'node:crypto';
-import { open, rename, rm, stat, writeFile, type FileHandle } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { open, stat, type FileHandle } from 'node:fs/promises';
 import { MAX_FILE_BYTES } from '../../core/log/limits.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import { MAX_SCHEDULE_BYTES, scheduleText } from '../../core/schedule/schedule-text.ts';
-import { makeFolder } from './make-folder.ts';
 import { systemCode } from './system-code.ts';
 
 const CHUNK_BYTES = 1024 * 1024;
@@ -78,20 +75,3 @@ export const readLogFile = (path: string): Promise<Uint8Array> => readWithin(pat
  */
 export const readScheduleFile = async (path: string): Promise<string> =>
   scheduleText(await readWithin(path, MAX_SCHEDULE_BYTES));
-
-/**
- * Writes a file whole or not at all: what stood there before stays until the new one is complete.
- * Folders on the way are made.
- */
-export const writeWhole = async (path: string, text: string): Promise<void> => {
-  const folder = dirname(path);
-  const partial = join(folder, `.${randomUUID()}.part`);
-  makeFolder(folder);
-  try {
-    await writeFile(partial, text);
-    await rename(partial, path);
-  } catch (cause) {
-    await rm(partial, { force: true });
-    throw cause;
-  }
-};

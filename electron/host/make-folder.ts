@@ -1,31 +1,7 @@
 import { mkdirSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { NotWritten } from './not-written.ts';
 import { systemCode } from './system-code.ts';
-
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'you may not write there',
-  EPERM: 'you may not write there',
-  EROFS: 'what is there can only be read',
-  ENOSPC: 'there is no space left on the disk',
-  EDQUOT: 'there is no space left for you on the disk',
-  ENAMETOOLONG: 'the name is too long',
-  EEXIST: 'a link to nothing stands there',
-  EIO: 'the disk could not take it',
-  ENOENT: 'the system takes no files there',
-  ENOTDIR: 'there is a file where a folder should be',
-};
-
-/** A file stands where a folder should be. */
-class FileInTheWay extends Error {
-  readonly code = 'ENOTDIR';
-}
-
-/** Why the system would not write, in words a person can act on. */
-export const whyNotWritten = (cause: unknown): string => {
-  if (cause instanceof FileInTheWay) return cause.message;
-  const code = systemCode(cause);
-  return REASONS[code ?? ''] ?? `the system could not write there (${code ?? 'unknown reason'})`;
-};
 
 type Standing = 'folder' | 'file' | 'nothing';
 
@@ -44,7 +20,7 @@ const missingTo = (path: string): readonly string[] => {
   const missing: string[] = [];
   for (let at = path; ; at = dirname(at)) {
     const standing = whatStands(at);
-    if (standing === 'file') throw new FileInTheWay(`${at} is a file, not a folder`);
+    if (standing === 'file') throw new NotWritten('ENOTDIR', `${at} is a file, not a folder`);
     if (standing === 'folder' || at === dirname(at)) return missing;
     missing.unshift(at);
   }
@@ -65,7 +41,7 @@ const make = (folder: string): void => {
  *
  * It does not wait its turn: settings are kept while a window closes, and nothing waits for them.
  *
- * @throws what the system says, or that a file is in the way; see {@link whyNotWritten}
+ * @throws what the system says, or that a file is in the way; `whyNotWritten` has words for both
  */
 export const makeFolder = (path: string): void => {
   for (const folder of missingTo(resolve(path))) make(folder);

@@ -1,3 +1,4 @@
+import type { Told } from '../../electron/host/contract.ts';
 import type { Bridge } from '../../electron/host/message-names.ts';
 import type { Host } from './interface.ts';
 import { fileIn, opened } from './opened.ts';
@@ -5,6 +6,23 @@ import { ruleShelf } from './rule-shelf.ts';
 import { scheduleShelf } from './schedule-shelf.ts';
 import { ask, listen, type Wire } from './transport.ts';
 import { beginning, fetchFiles } from './wire-files.ts';
+
+type Listening<Told> = (listener: (told: Told) => void) => () => void;
+
+/** Listens at once: what is told before anyone wants to hear it waits for the first who does. */
+const fromTheStart = <Told>(listening: Listening<Told>): Listening<Told> => {
+  const waiting: Told[] = [];
+  const listeners = new Set<(told: Told) => void>();
+  listening((told) => {
+    if (listeners.size === 0) waiting.push(told);
+    for (const listener of listeners) listener(told);
+  });
+  return (listener) => {
+    listeners.add(listener);
+    for (const told of waiting.splice(0)) listener(told);
+    return () => void listeners.delete(listener);
+  };
+};
 
 const wireOver = (bridge: Bridge): Wire => ({
   ask: (name, sent) => bridge.ask[name](sent),
@@ -14,6 +32,9 @@ const wireOver = (bridge: Bridge): Wire => ({
 /** The host behind the preload's bridge: the main process of the desktop window. */
 export const desktopHost = (bridge: Bridge): Host => {
   const wire = wireOver(bridge);
+  const onFilesHanded = fromTheStart<Told<'files-handed'>>((listener) =>
+    listen(wire, 'files-handed', listener),
+  );
   return {
     isDesktop: true,
     initial: beginning(wire),
@@ -32,10 +53,10 @@ export const desktopHost = (bridge: Bridge): Host => {
     ...scheduleShelf(wire),
     ...ruleShelf(wire),
     onFilesOpened: (listener) =>
-      listen(wire, 'files-handed', (files) => {
+      onFilesHanded((files) => {
         void fetchFiles(wire, files).then(listener);
       }),
-    onMenuCommand: (listener) => listen(wire, 'menu-command', listener),
+    onMenuCommand: fromTheStart((listener) => listen(wire, 'menu-command', listener)),
     // The main process cannot end without taking its window along.
     onGone: () => () => undefined,
   };

@@ -1,3 +1,4 @@
+import '../no-way-out.ts';
 import '../no-code-from-text.ts';
 import { buffersOf, createAnswerer, refusedBy } from './answerer.ts';
 import type { AnalysisRequest, FitRequest, WorkerMessage, WorkerRequest } from './protocol.ts';

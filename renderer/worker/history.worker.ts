@@ -1,3 +1,4 @@
+import '../no-way-out.ts';
 import '../no-code-from-text.ts';
 import { answerHistory } from './answer-history.ts';
 import type { HistoryMessage, HistoryRequest } from './history-protocol.ts';

@@ -9,3 +9,15 @@ export const complaintsOf = (page: Page): string[] => {
   page.on('pageerror', (error) => complaints.push(error.message));
   return complaints;
 };
+
+/** Run in a page before anything of its own: lets it complain of WebRTC, which no request shows. */
+export const COMPLAIN_OF_WEBRTC = `(() => {
+  if (!('RTCPeerConnection' in window)) return;
+  const Watched = class extends RTCPeerConnection {
+    constructor(...told) {
+      console.error('a connection by WebRTC was tried');
+      super(...told);
+    }
+  };
+  Object.assign(window, { RTCPeerConnection: Watched, webkitRTCPeerConnection: Watched });
+})();`;

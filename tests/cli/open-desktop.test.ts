@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { openerFor } from '../../cli/open-browser.ts';
 import { openDesktop } from '../../cli/open-desktop.ts';
-import { SHOWN } from '../../electron/host/shown.ts';
+import { HANDED_ON, SHOWN } from '../../electron/host/shown.ts';
 import { inFolder, keepingIo } from './terminal.ts';
 
 afterEach(() => {
@@ -44,8 +44,8 @@ describe.skipIf(process.platform === 'win32')('the desktop window', () => {
         console.log(${JSON.stringify(SHOWN)});
         setTimeout(() => {}, 300);`;
       const { desktop, out } = await open(projectWith(folder, runtime));
-      if (!('closed' in desktop)) throw new Error(desktop.failed);
-      await desktop.closed;
+      if (!('ended' in desktop)) throw new Error(desktop.failed);
+      expect(await desktop.ended).toBe('closed');
       expect(out).toBe('');
       const { default: argv } = (await import(seen, { with: { type: 'json' } })) as {
         default: string[];
@@ -56,13 +56,28 @@ describe.skipIf(process.platform === 'win32')('the desktop window', () => {
 
   it('counts a program that hands its files to an open window and ends', async () => {
     await inFolder(async (folder) => {
-      const { desktop } = await open(projectWith(folder, 'process.exit(0)'));
-      expect(desktop).toHaveProperty('closed');
+      const runtime = `console.log(${JSON.stringify(HANDED_ON)})`;
+      const { desktop } = await open(projectWith(folder, runtime));
+      expect(desktop).toHaveProperty('ended');
+    });
+  });
+
+  it.each([
+    ['process.exit(3)', { broke: 'exit code 3' }],
+    ["process.kill(process.pid, 'SIGSEGV')", { broke: 'SIGSEGV' }],
+    ["process.kill(process.pid, 'SIGTERM')", 'closed'],
+  ])('that ends with %s is told from one that was closed', async (ending, end) => {
+    await inFolder(async (folder) => {
+      const runtime = `console.log(${JSON.stringify(SHOWN)}); setTimeout(() => ${ending}, 200);`;
+      const { desktop } = await open(projectWith(folder, runtime));
+      if (!('ended' in desktop)) throw new Error(desktop.failed);
+      expect(await desktop.ended).toEqual(end);
     });
   });
 
   it.each([
     ['a runtime that ends with an error', 'process.exit(1)', 'its runtime could not be started'],
+    ['a runtime that ends without a word', 'process.exit(0)', 'it ended without a window'],
     ['a runtime that hangs', 'setInterval(() => {}, 1000)', 'it did not come up in time'],
   ])('is not to be had from %s', async (_what, runtime, failed) => {
     await inFolder(async (folder) => {
@@ -84,11 +99,11 @@ describe.skipIf(process.platform === 'win32')('the desktop window', () => {
       const install = `
         const { writeFileSync, chmodSync } = require('node:fs');
         const at = (name) => require('node:path').join(__dirname, name);
-        writeFileSync(at('dist/electron'), ${JSON.stringify(`#!${process.execPath}\nprocess.exit(0)`)});
+        writeFileSync(at('dist/electron'), ${JSON.stringify(`#!${process.execPath}\nconsole.log('${SHOWN}')`)});
         chmodSync(at('dist/electron'), 0o755);
         writeFileSync(at('path.txt'), 'electron');`;
       const { desktop, out } = await open(projectWith(folder, null, install));
-      expect(desktop).toHaveProperty('closed');
+      expect(desktop).toHaveProperty('ended');
       expect(out).toMatch(/^Fetching .* once .*--browser/);
     });
   });

@@ -1,6 +1,7 @@
 import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import type { DesktopEnd } from '../../cli/open-desktop.ts';
 import { projectFolder, startApp, type Doors } from '../../cli/start-app.ts';
 import type { FiringFiles } from '../../electron/host/firing-arguments.ts';
 import { inFolder, keepingIo, plainLog, sample, WORKERS, written } from './terminal.ts';
@@ -22,11 +23,16 @@ interface Start {
   /** Why there is no desktop window; none: there is one. */
   readonly noDesktop?: string;
   readonly noBrowser?: boolean;
+  /** How the desktop window ends; none: it is closed. */
+  readonly desktopEnd?: DesktopEnd;
   /** What the person does with the page once its address is known. */
   readonly visit?: (address: string) => Promise<void>;
 }
 
-const start = async (args: readonly string[], { folder, noDesktop, noBrowser, visit }: Start) => {
+const start = async (
+  args: readonly string[],
+  { folder, noDesktop, noBrowser, desktopEnd = 'closed', visit }: Start,
+) => {
   const { io, kept } = keepingIo();
   const desktop: FiringFiles[] = [];
   let end = (): void => undefined;
@@ -34,7 +40,7 @@ const start = async (args: readonly string[], { folder, noDesktop, noBrowser, vi
     openDesktop: (_project, files) => {
       desktop.push(files);
       return Promise.resolve(
-        noDesktop === undefined ? { closed: Promise.resolve() } : { failed: noDesktop },
+        noDesktop === undefined ? { ended: Promise.resolve(desktopEnd) } : { failed: noDesktop },
       );
     },
     openInBrowser: async (address) => {
@@ -66,6 +72,16 @@ describe('npm start', () => {
           schedule: sampleIn('underfired-glaze.schedule.json'),
         },
       ]);
+    });
+  });
+
+  it('says so, and fails, where the window ended with a fault', async () => {
+    await inFolder(async (folder) => {
+      const { status, error } = await start([], { folder, desktopEnd: { broke: 'SIGSEGV' } });
+      expect(status).toBe(1);
+      expect(error).toBe(
+        '\nThe desktop window ended with a fault (SIGSEGV). Your files are untouched.\n',
+      );
     });
   });
 

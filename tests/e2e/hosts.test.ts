@@ -47,6 +47,21 @@ describe.each(HOSTS)('over $name it is noticed', ({ open }) => {
     },
   );
 
+  test('if it tries to reach another machine by WebRTC', async () => {
+    const { page, problems, close } = await open(browser, {});
+    // The page has it no more; a frame has what the page had before its own scripts.
+    await page.evaluate(() => {
+      const frame = document.body.appendChild(document.createElement('iframe'));
+      const { RTCPeerConnection: Connection } = frame.contentWindow as unknown as Window &
+        typeof globalThis;
+      new Connection().close();
+    });
+    await vi.waitFor(() => {
+      expect(problems()).toEqual(['a connection by WebRTC was tried']);
+    });
+    await close();
+  });
+
   test('if a worker of the page asks anything but the host', async () => {
     const { page, strayRequests, close } = await open(browser, { bypassCSP: true });
     await page.evaluate(() => {

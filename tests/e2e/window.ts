@@ -5,7 +5,7 @@ import { chromium, type Browser, type BrowserContextOptions, type Page } from 'p
 import type { NamedFile } from '../../electron/host/handed-files.ts';
 import { serveFiring } from '../../electron/host/loopback/serve-firing.ts';
 import { loadPage } from '../../electron/host/page.ts';
-import { complaintsOf } from '../browser/complaints.ts';
+import { COMPLAIN_OF_WEBRTC, complaintsOf } from '../browser/complaints.ts';
 import { theBrowser } from '../browser/find-browser.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
@@ -52,6 +52,7 @@ export const openWindow = async (
     ...options,
   });
   await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin });
+  await context.addInitScript({ content: COMPLAIN_OF_WEBRTC });
   const page = await context.newPage();
   const problems = complaintsOf(page);
   const strayRequests: string[] = [];

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { EVENT_NAMES, REQUEST_NAMES, type Bridge } from '../../electron/host/message-names.ts';
-import { SHOWN } from '../../electron/host/shown.ts';
+import { HANDED_ON, SHOWN } from '../../electron/host/shown.ts';
 import { launchBrowser, settled } from '../e2e/window.ts';
 import { chooseInMenu, menuEntries } from './double/control.ts';
 import {
@@ -50,6 +50,9 @@ describe('the window', () => {
     });
     expect(desktop.control.isSandboxed).toBe(true);
     expect(desktop.control.switches).toContain('host-resolver-rules=MAP * ~NOTFOUND');
+    const { webRTCPolicy } = (await desktop.shownWindow()).webContents;
+    expect(webRTCPolicy).toBe('disable_non_proxied_udp');
+    expect(desktop.control.switches).toContain(`force-webrtc-ip-handling-policy=${webRTCPolicy}`);
   });
 
   test('has a page without Node, with the contract and nothing else of Electron', async () => {
@@ -144,9 +147,35 @@ describe('files', () => {
     expect(desktop.electron.BrowserWindow.getAllWindows()).toHaveLength(1);
   });
 
+  test('that are handed over while the page has stopped working are there when it starts again', async () => {
+    const { desktop } = await started.onSample();
+    const window = await desktop.shownWindow();
+    const page = await desktop.page();
+    desktop.control.answers.message.push(0);
+    window.webContents.emit('render-process-gone', {}, { reason: 'crashed' });
+    desktop.electron.app.emit('open-file', { preventDefault: () => undefined }, OTHER);
+    await heading(page, 'good-bisque.csv').waitFor();
+    expect(window.timesFocused).toBe(1);
+  });
+
+  test('that a page was told of and never read are there for the page after it, once', async () => {
+    const { desktop, page } = await started.onSample();
+    const window = await desktop.shownWindow();
+    // What is sent to a page that is going reaches nobody.
+    window.webContents.page = undefined;
+    desktop.electron.app.emit('open-file', { preventDefault: () => undefined }, OTHER);
+    window.webContents.page = page;
+    window.reload();
+    await heading(page, 'good-bisque.csv').waitFor();
+    await settled(page);
+    window.reload();
+    await page.getByRole('heading', { name: 'Drop the log of a firing here' }).waitFor();
+  });
+
   test('of this start go to the instance that is running, if there is one', async () => {
     const desktop = await started.launch({ args: [LOG, '--schedule', SCHEDULE], isFirst: false });
     expect(desktop.control.hasQuit).toBe(true);
+    expect(desktop.said()).toBe(`${HANDED_ON}\n`);
     expect(desktop.control.lockData).toEqual({ logs: [LOG], schedule: SCHEDULE });
     expect(desktop.electron.BrowserWindow.getAllWindows()).toEqual([]);
   });
@@ -170,6 +199,17 @@ describe('files', () => {
 });
 
 describe('the menu', () => {
+  test('opens the window where it was closed (macOS), and does there what was chosen', async () => {
+    const desktop = await started.launch();
+    (await desktop.shownWindow()).close();
+    expect(desktop.electron.BrowserWindow.getAllWindows()).toEqual([]);
+    desktop.control.answers.open.push([LOG]);
+    chooseInMenu('open-logs');
+    await heading(await desktop.page(), 'underfired-glaze.txt').waitFor();
+    expect(desktop.control.recent).toEqual([LOG]);
+    expect(desktop.electron.BrowserWindow.getAllWindows()).toHaveLength(1);
+  });
+
   test('passes choices on, and follows what is set in the page', async () => {
     const { page } = await started.onSample();
     const isChecked = (id: string) => menuEntries().find((entry) => entry.id === id)?.checked;

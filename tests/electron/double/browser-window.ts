@@ -1,7 +1,7 @@
 import { EventEmitter } from 'node:events';
 import { readFileSync } from 'node:fs';
 import type { BrowserContext, Frame, Page, Request, Route } from 'playwright-core';
-import { complaintsOf } from '../../browser/complaints.ts';
+import { COMPLAIN_OF_WEBRTC, complaintsOf } from '../../browser/complaints.ts';
 import { played, real } from './address.ts';
 import { app } from './app.ts';
 import { control } from './control.ts';
@@ -38,16 +38,24 @@ class WebContents extends EventEmitter {
   /** The address that the program itself loads: no navigation of the page's. */
   own: string | undefined;
 
+  /** Electron's default lets WebRTC send from every interface. */
+  webRTCPolicy = 'default';
+
+  setWebRTCIPHandlingPolicy = (policy: string): void => {
+    this.webRTCPolicy = policy;
+  };
   setWindowOpenHandler = (handler: Opened): void => {
     this.openHandler = handler;
   };
   send = (channel: string, told: unknown): void => {
     const text = encoded(told);
-    void this.page?.evaluate(
+    const delivered = this.page?.evaluate(
       ([name, value]) =>
         (Reflect.get(window, '__deliver') as (...sent: unknown[]) => void)(name, value),
       [channel, text] as const,
     );
+    // As in Electron, what is sent to a page that is going is lost without a word.
+    delivered?.catch(() => undefined);
   };
   getURL = (): string => real(this.page?.url() ?? '');
 
@@ -94,6 +102,7 @@ export class BrowserWindow extends EventEmitter {
       viewport: { width: bounds.width, height: bounds.height },
       ...control().context,
     });
+    await this.context.addInitScript({ content: COMPLAIN_OF_WEBRTC });
     await this.context.addInitScript({
       content: preloadWorld(readFileSync(this.options.webPreferences.preload, 'utf8')),
     });

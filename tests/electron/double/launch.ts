@@ -61,8 +61,9 @@ export const launchDesktop = async (browser: Browser, launch: Launch = {}): Prom
   process.argv = ['electron', ROOT, ...(launch.args ?? [])];
   const listening = process.stdout.listeners('error');
   let said = '';
-  const writing = vi.spyOn(process.stdout, 'write').mockImplementation((text) => {
+  const writing = vi.spyOn(process.stdout, 'write').mockImplementation((text, ...rest) => {
     said += String(text);
+    for (const then of rest) if (typeof then === 'function') then();
     return true;
   });
   beginRun(run);

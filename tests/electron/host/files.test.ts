@@ -1,10 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { truncateSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { MAX_FILE_BYTES } from '../../../core/log/limits.ts';
 import { Refusal } from '../../../core/model/refusal.ts';
-import { readLogFile, readScheduleFile, writeWhole } from '../../../electron/host/files.ts';
+import { readLogFile, readScheduleFile } from '../../../electron/host/files.ts';
 import { systemCode } from '../../../electron/host/system-code.ts';
 import { inFolder, written } from '../../cli/terminal.ts';
 
@@ -85,30 +85,8 @@ describe('a schedule on the disk', () => {
   });
 });
 
-describe('a written file', () => {
-  it('is whole, and leaves nothing else behind', async () => {
-    await inFolder(async (folder) => {
-      const path = join(folder, 'new', 'report.html');
-      await writeWhole(path, 'first');
-      await writeWhole(path, 'second');
-      expect(readFileSync(path, 'utf8')).toBe('second');
-      expect(readdirSync(join(folder, 'new'))).toEqual(['report.html']);
-    });
-  });
-
-  it('that cannot be written leaves what stood there', async () => {
-    await inFolder(async (folder) => {
-      const taken = join(folder, 'taken');
-      mkdirSync(taken);
-      writeFileSync(join(taken, 'inside'), 'kept');
-      const cause: unknown = await writeWhole(taken, 'text').catch((error: unknown) => error);
-      expect(systemCode(cause)).toMatch(/^E/);
-      expect(readdirSync(folder)).toEqual(['taken']);
-      expect(readFileSync(join(taken, 'inside'), 'utf8')).toBe('kept');
-    });
-  });
-
-  it('a fault that is not the system’s has no system code', () => {
+describe('a fault', () => {
+  it('that is not the system’s has no system code', () => {
     expect(systemCode(new Error('other'))).toBeNull();
     expect(systemCode('text')).toBeNull();
   });

@@ -1,10 +1,11 @@
 import { existsSync, mkdirSync, statSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { writeWhole } from '../../../electron/host/files.ts';
-import { makeFolder, whyNotWritten } from '../../../electron/host/make-folder.ts';
+import { makeFolder } from '../../../electron/host/make-folder.ts';
+import { whyNotWritten } from '../../../electron/host/not-written.ts';
 import { keptPreferences } from '../../../electron/host/preferences.ts';
 import { DEFAULT_PREFERENCES } from '../../../electron/host/contract.ts';
+import { writeWhole } from '../../../electron/host/write-whole.ts';
 import { inFolder, written } from '../../cli/terminal.ts';
 
 /** Why a folder cannot be made; null where it can. */

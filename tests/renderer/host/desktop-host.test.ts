@@ -50,6 +50,21 @@ describe('the page over the bridge', () => {
     ]);
   });
 
+  test('hears what it was told before anyone listened, once', async () => {
+    const { bridge, tell } = aBridge({ 'read-file': { bytes: bytes() } });
+    const host = desktopHost(bridge);
+    tell('files-handed', HANDED);
+    tell('menu-command', 'open-logs');
+    const [heard, commands] = [vi.fn(), vi.fn()];
+    host.onFilesOpened(heard);
+    host.onMenuCommand(commands)();
+    host.onMenuCommand(commands);
+    await vi.waitFor(() => {
+      expect(heard).toHaveBeenCalledTimes(1);
+    });
+    expect(commands.mock.calls).toEqual([['open-logs']]);
+  });
+
   test('has nothing where the person changes their mind', async () => {
     const { bridge } = aBridge({ 'open-logs': [], 'open-schedule': [] });
     const nothing = { logs: [], schedule: null, refused: [] };
