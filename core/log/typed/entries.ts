@@ -12,6 +12,8 @@ export interface TypedEntry {
   readonly time: string;
   /** Empty where a time has only a remark beside it. */
   readonly temperature: string;
+  /** From where to where on its line a temperature stands that has no unit beside it; else null. */
+  readonly bare: readonly [from: number, to: number] | null;
 }
 
 const TIME =
@@ -32,6 +34,7 @@ const decimal = (text: string): number => Number(text.replace(',', '.'));
 interface Token {
   readonly kind: 'time' | 'temperature' | 'word' | 'end';
   readonly cell: string;
+  readonly bare?: TypedEntry['bare'];
 }
 
 const matchAt = (pattern: RegExp, text: string, at: number): RegExpExecArray | null => {
@@ -70,7 +73,12 @@ const tokensOf = (line: string): Token[] | null => {
     if (reading !== null) {
       const unit = (reading[2] ?? '').charAt(0).toUpperCase();
       const number = reading[1]!.replace(',', '.');
-      tokens.push({ kind: 'temperature', cell: unit === '' ? number : `${number} °${unit}` });
+      const end = at + reading[0].trimEnd().length;
+      tokens.push(
+        unit === ''
+          ? { kind: 'temperature', cell: number, bare: [at, end] }
+          : { kind: 'temperature', cell: `${number} °${unit}` },
+      );
       at += reading[0].length;
       continue;
     }
@@ -83,7 +91,7 @@ const tokensOf = (line: string): Token[] | null => {
   return tokens;
 };
 
-interface Pair extends Pick<TypedEntry, 'time' | 'temperature'> {
+interface Pair extends Pick<TypedEntry, 'time' | 'temperature' | 'bare'> {
   /** Whether a number stands in the remark behind it. */
   hasNumberedRemark?: boolean;
 }
@@ -93,21 +101,24 @@ const pairsOf = (tokens: readonly Token[]): Pair[] | null => {
   const pairs: Pair[] = [];
   let time: string | null = null;
   let temperature: string | null = null;
+  let bare: TypedEntry['bare'] = null;
   let isRemark = false;
   let isRemarked = false;
-  for (const { kind, cell } of tokens) {
+  for (const token of tokens) {
+    const { kind, cell } = token;
     if (kind === 'word' && time === null && temperature === null) isRemark = pairs.length > 0;
     if (kind === 'end' || kind === 'time') isRemark = false;
     if (kind === 'word' && time !== null) isRemarked = true;
     // `10:00 looked in /`: a time with nothing but a remark.
     if (kind === 'end' && time !== null && isRemarked) {
-      pairs.push({ time, temperature: '' });
+      pairs.push({ time, temperature: '', bare: null });
       time = null;
     }
     if (kind === 'temperature' && isRemark) pairs[pairs.length - 1]!.hasNumberedRemark = true;
     else if (kind === 'temperature') {
       if (temperature !== null) return null;
       temperature = cell;
+      bare = token.bare ?? null;
     }
     if (kind === 'time') {
       if (time !== null) return null;
@@ -115,11 +126,11 @@ const pairsOf = (tokens: readonly Token[]): Pair[] | null => {
       isRemarked = false;
     }
     if (time === null || temperature === null) continue;
-    pairs.push({ time, temperature });
+    pairs.push({ time, temperature, bare });
     time = temperature = null;
   }
   if (temperature !== null) return null;
-  return time === null ? pairs : [...pairs, { time, temperature: '' }];
+  return time === null ? pairs : [...pairs, { time, temperature: '', bare: null }];
 };
 
 const isComment = (line: string): boolean => /^\s*(?:#|\/\/|$)/.test(line);
@@ -145,9 +156,11 @@ const entriesOf = (text: string, line: number): Entry[] | null => {
   return pairsOf(tokens)?.map((pair) => ({ line, text, ...pair })) ?? null;
 };
 
-const plain = ({ line, text, time, temperature }: Entry): TypedEntry => ({
-  ...{ line, text, time, temperature },
+const plain = ({ line, text, time, temperature, bare }: Entry): TypedEntry => ({
+  ...{ line, text, time, temperature, bare },
 });
+
+const LINE_END = /\r\n|[\r\n]/;
 
 /**
  * The times and temperatures that somebody typed or pasted by hand, in any of the usual ways, with
@@ -156,7 +169,7 @@ const plain = ({ line, text, time, temperature }: Entry): TypedEntry => ({
 export const typedEntries = (text: string): TypedEntry[] | null => {
   if (text.length > MOST_CHARS) return null;
   const entries: Entry[] = [];
-  for (const [index, line] of text.split(/\r\n|[\r\n]/).entries()) {
+  for (const [index, line] of text.split(LINE_END).entries()) {
     const found = entriesOf(line, index + 1);
     if (found === null) return null;
     entries.push(...found);
@@ -166,4 +179,28 @@ export const typedEntries = (text: string): TypedEntry[] | null => {
   if (entries.every(({ hasNumberedRemark }) => hasNumberedRemark === true)) return null;
   const paired = entries.filter(({ temperature }) => temperature !== '').length;
   return paired >= 2 ? entries.map(plain) : null;
+};
+
+/**
+ * Each line of a text by itself: its times and temperatures, none where it is but a remark, null
+ * where no such pair can be made of the numbers on it.
+ */
+export const typedLines = (text: string): (TypedEntry[] | null)[] =>
+  text.split(LINE_END).map((line, index) => entriesOf(line, index + 1)?.map(plain) ?? null);
+
+/**
+ * A text that was typed by hand with a unit written behind every temperature that has none; as it is
+ * where it is no such text.
+ */
+export const withUnit = (text: string, unit: 'C' | 'F'): string => {
+  const entries = typedEntries(text);
+  if (entries === null) return text;
+  const lines = text.split(LINE_END);
+  for (const { line, bare } of entries.toReversed()) {
+    const words = lines[line - 1];
+    if (bare === null || words === undefined) continue;
+    const number = words.slice(...bare).replace(/[^\d.,]+$/, '');
+    lines[line - 1] = `${words.slice(0, bare[0])}${number} °${unit}${words.slice(bare[1])}`;
+  }
+  return lines.join('\n');
 };

@@ -20,6 +20,32 @@ const OF_TABLES = [
 /** A longer text is no one's typing. */
 const MOST_BYTES = 8192;
 
+/** The unit that the person says, else the only one that stands beside any of the temperatures. */
+const unitOfBare = (
+  entries: readonly TypedEntry[],
+  { unit }: ReadingDecisions,
+): string | undefined => {
+  if (unit !== undefined) return unit === 'C' || unit === 'F' ? unit : undefined;
+  const units = new Set(
+    entries.flatMap(({ temperature }) => (temperature.includes('°') ? temperature.slice(-1) : [])),
+  );
+  return units.size === 1 ? [...units][0] : undefined;
+};
+
+/** A unit that somebody wrote once was meant for all: `0:00 20 °C / 3:00 600 / 9:30 1222`. */
+const withUnitWrittenOnce = (
+  entries: readonly TypedEntry[],
+  decisions: ReadingDecisions,
+): TypedEntry[] => {
+  const unit = unitOfBare(entries, decisions);
+  const isWritten = entries.some(({ temperature }) => temperature.includes('°'));
+  return entries.map((entry) =>
+    unit === undefined || !isWritten || entry.bare === null
+      ? entry
+      : { ...entry, temperature: `${entry.temperature} °${unit}` },
+  );
+};
+
 const readEntries = (entries: readonly TypedEntry[], reader: RowReader): void => {
   entries.forEach(({ time, temperature }, place) => {
     const cells = [time, temperature];
@@ -45,8 +71,9 @@ export const readTyped = (
 ): TableRead | null => {
   if (text.bytes.length > MOST_BYTES) return null;
   if (OF_TABLES.some((name) => decisions[name] !== undefined)) return null;
-  const entries = typedEntries(text.decode(0, text.bytes.length));
-  if (entries === null) return null;
+  const found = typedEntries(text.decode(0, text.bytes.length));
+  if (found === null) return null;
+  const entries = withUnitWrittenOnce(found, decisions);
   account.decide('format', 'typed-in', 'rows-agree', 0.9);
   account.decide('header-line', 'none', 'no-names', 0.9);
   const rows = entries.map(({ time, temperature }) => [time, temperature]);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { typedEntries } from '../../../../core/log/typed/entries.ts';
+import { readLog } from '../../../../core/log/read-log.ts';
+import { typedEntries, typedLines, withUnit } from '../../../../core/log/typed/entries.ts';
 
 /** The pairs in short: `8:00=20`. */
 const short = (text: string): string[] | null =>
@@ -66,4 +67,53 @@ test('any short text is answered at once, without a throw', () => {
     }),
     { numRuns: 1000 },
   );
+});
+
+test('each line is known by itself, also where the whole is not enough', () => {
+  const lines = typedLines('glaze on the top shelf\n8:00 20\nsix 12 34 56\n\n9:00 100; 10:00 200');
+  expect(lines.map((line) => line?.length ?? null)).toEqual([0, 1, null, 0, 2]);
+});
+
+describe('a unit written behind bare temperatures', () => {
+  test.each([
+    ['0:00 20 / 3h 600°C / 9:30pm 1222°', '0:00 20 °F / 3h 600°C / 9:30pm 1222 °F'],
+    ['20 at 8:00\r\n600.5 at 11:00', '20 °F at 8:00\n600.5 °F at 11:00'],
+    ['8:00 20 degrees\n11:00 600 turned up to 4', '8:00 20 °F\n11:00 600 °F turned up to 4'],
+    ['# 8 shelves\n8:00 20\n10:00 looked in\n11:00 600', null],
+  ])('%j', (text, written) => {
+    const whole = text.replaceAll(/^(8|11):00 (20|600)$/gm, '$1:00 $2 °F');
+    expect(withUnit(text, 'F')).toBe(written ?? whole);
+  });
+
+  test('leaves a text that nobody typed by hand as it is', () => {
+    expect(withUnit('Time,Temp\n8:00,20\n9:00,100\n', 'F')).toBe('Time,Temp\n8:00,20\n9:00,100\n');
+  });
+
+  test('is read as if the unit had been given', () => {
+    const written = fc.constantFrom('', '°', ' degrees', ' C', '°F', ' Grad');
+    const parted = fc.constantFrom('\n', ' / ', '; ', '\r\n');
+    const reading = fc.record({
+      rise: fc.integer({ min: 1, max: 180 }),
+      written,
+      remark: fc.constantFrom('', ' top shelf', ' damper in'),
+    });
+    const read = (text: string, unit?: 'C' | 'F') =>
+      readLog(new TextEncoder().encode(text), 'x', unit === undefined ? {} : { unit }).celsius;
+    fc.assert(
+      fc.property(
+        fc.array(reading, { minLength: 2, maxLength: 12 }),
+        parted,
+        fc.constantFrom('C' as const, 'F' as const),
+        (readings, part, unit) => {
+          const text = readings
+            .map(
+              (one, hour) => `${hour}:00 ${20 + 180 * hour + one.rise}${one.written}${one.remark}`,
+            )
+            .join(part);
+          expect(read(withUnit(text, unit))).toEqual(read(text, unit));
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
 });

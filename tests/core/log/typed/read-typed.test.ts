@@ -28,6 +28,18 @@ describe('a text typed by hand', () => {
     expect(celsius[1]).toBeCloseTo(600, 6);
   });
 
+  test.each([
+    ['0:00 68°F\n3:00 1112\n9:30 2232\n', {}],
+    ['0:00 68 / 3h 1112 / 9:30 2232 F', {}],
+    ['0:00 20 °C\n3h 1112\n9:30 2232', { unit: 'F' as const }],
+  ])(
+    'takes a unit that is written once for all, unless another is given: %j',
+    (text, decisions) => {
+      const { celsius } = readLog(bytes(text), 'typed', decisions);
+      expect([...celsius].map(Math.round)).toEqual([20, 600, 1222]);
+    },
+  );
+
   test('of temperatures alone asks for the time between them', () => {
     expect(() => read('20\n100\n600\n1000\n1222\n')).toThrow(
       expect.objectContaining({ code: 'no-time' }),
