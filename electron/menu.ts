@@ -42,6 +42,7 @@ const fileMenu = ({ platform }: MenuState, entry: Entry): Item => {
     submenu: [
       entry('&Open Log…', 'open-logs', 'CmdOrCtrl+O'),
       entry('Open &Schedule…', 'open-schedule', 'Shift+CmdOrCtrl+O'),
+      entry('&Type Readings In…', 'type-in', 'CmdOrCtrl+T'),
       ...(isMac ? [recent] : []),
       LINE,
       entry('Save &Report…', 'save-report', 'CmdOrCtrl+S'),
@@ -87,6 +88,7 @@ const viewMenu = ({ preferences, hasDevTools }: MenuState, entry: Entry): Item =
       entry('&Normal Text', 'text-normal', 'CmdOrCtrl+0'),
       LINE,
       entry('&Whole Firing', 'zoom-reset'),
+      entry('Reading R&ules…', 'show-rules'),
       { role: 'togglefullscreen' },
       ...(hasDevTools ? [LINE, { role: 'toggleDevTools' } as const] : []),
     ],

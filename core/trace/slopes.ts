@@ -8,6 +8,11 @@ const NARROWEST_WINDOW_SECONDS = 300;
 const WIDEST_WINDOW_SECONDS = 1200;
 /** A line needs a few samples to have an error. */
 const FEWEST_SAMPLES = 4;
+/**
+ * Where so few samples reach over more than this, the firing bends between them more than they are
+ * noisy, as in readings taken by hand: none is smoothed, and slopes go to the neighbours (chosen).
+ */
+const SPARSE_SECONDS = 3600;
 /** Sums are counted afresh once the window has moved this many half-widths from their origin. */
 const ORIGIN_REACH_WINDOWS = 16;
 
@@ -102,10 +107,20 @@ const nearestFew = (i: number, count: number): readonly [from: number, to: numbe
   return [from, Math.min(count, from + FEWEST_SAMPLES)];
 };
 
+/** The neighbours alone, where the nearest few samples lie too far apart to be one line. */
+const neighboursIfSparse = (
+  i: number,
+  atSeconds: Float64Array,
+): readonly [from: number, to: number] | null => {
+  const [from, to] = nearestFew(i, atSeconds.length);
+  const isSparse = atSeconds[to - 1]! - atSeconds[from]! > SPARSE_SECONDS;
+  return isSparse ? [Math.max(0, i - 1), Math.min(atSeconds.length, i + 2)] : null;
+};
+
 /**
  * Slopes by local linear regression on irregular times, with their standard errors. Each sample's
  * window is centred on it and as wide as the noise and the interval ask for; at the ends, and where
- * samples are few, it takes the nearest ones. The cost is linear in the samples.
+ * samples are few, it takes the nearest ones; where they are far apart, its neighbours. The cost is linear in the samples.
  */
 export const localSlopes = (
   atSeconds: Float64Array,
@@ -126,11 +141,13 @@ export const localSlopes = (
     while (wideTo < count && atSeconds[wideTo]! <= moment + half) wideTo++;
     while (atSeconds[wideFrom]! < moment - half) wideFrom++;
     const isFew = wideTo - wideFrom < FEWEST_SAMPLES;
-    const [from, to] = isFew ? nearestFew(i, count) : [wideFrom, wideTo];
+    const mayBeSparse = isFew || 2 * half > SPARSE_SECONDS;
+    const neighbours = mayBeSparse ? neighboursIfSparse(i, atSeconds) : null;
+    const [from, to] = neighbours ?? (isFew ? nearestFew(i, count) : [wideFrom, wideTo]);
     if (i === 0 || line.isStale(from, ORIGIN_REACH_WINDOWS * half)) line.restart(from, to);
     else line.slideTo(from, to);
     line.fitAt(moment, noiseC);
-    smoothC[i] = line.fittedC;
+    smoothC[i] = neighbours === null ? line.fittedC : celsius[i]!;
     slopeCPerHour[i] = line.slopePerSecond * SECONDS_PER_HOUR;
     slopeErrorCPerHour[i] = line.slopeError * SECONDS_PER_HOUR;
   }

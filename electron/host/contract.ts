@@ -117,6 +117,7 @@ export type Saved = z.infer<typeof zSaved>;
 export const MENU_COMMANDS = [
   'open-logs',
   'open-schedule',
+  'type-in',
   'save-report',
   'export-csv',
   'copy-verdict',
@@ -131,6 +132,7 @@ export const MENU_COMMANDS = [
   'text-normal',
   'zoom-reset',
   'show-keys',
+  'show-rules',
   'show-about',
 ] as const;
 export const zMenuCommand = z.enum(MENU_COMMANDS);

@@ -8,6 +8,7 @@ import { printReport } from '../print/print-report.ts';
 import { openSample, type Sample } from '../samples/samples.ts';
 import type { OpenFiring } from '../state/firing.ts';
 import { openFiring, otherUnit, type AppStore } from '../state/store.ts';
+import { takeUpTyped, typedFile } from '../typed/typed-files.ts';
 import type { ViewStore } from '../curve/view-store.ts';
 import type { HistoryLog } from '../worker/history-protocol.ts';
 import { createTaker } from './take.ts';
@@ -16,6 +17,10 @@ import { createTaker } from './take.ts';
 export interface Actions {
   readonly openLogs: () => void;
   readonly openSchedule: () => void;
+  /** Opens the dialog for readings typed in, on those of the open log where it is one of them. */
+  readonly typeIn: () => void;
+  readonly openTyped: () => void;
+  readonly saveTyped: () => void;
   readonly takeFiles: (files: readonly File[]) => void;
   readonly trySample: (sample: Sample) => void;
   readonly saveReport: () => void;
@@ -105,6 +110,17 @@ export const createActions = (
   const actions: Omit<Actions, 'obey'> = {
     openLogs: () => attempt(async () => take(await host.openLogs())),
     openSchedule: () => attempt(async () => take(await host.openSchedule())),
+    typeIn: () =>
+      attempt(async () => {
+        await takeUpTyped(store);
+        state().showDialog('typed-in');
+      }),
+    openTyped: () =>
+      attempt(async () => {
+        history.getState().hide();
+        await state().openTyped(new Date());
+      }),
+    saveTyped: () => save(typedFile(state().typed, new Date())),
     takeFiles: (files) => attempt(async () => take(await host.takeFiles(files))),
     trySample: (sample) =>
       attempt(async () => {
@@ -168,6 +184,7 @@ export const createActions = (
   const commands: Readonly<Record<MenuCommand, () => void>> = {
     'open-logs': actions.openLogs,
     'open-schedule': actions.openSchedule,
+    'type-in': actions.typeIn,
     'save-report': actions.saveReport,
     'export-csv': exportBoth,
     'copy-verdict': actions.copyVerdict,
@@ -182,6 +199,7 @@ export const createActions = (
     'text-normal': () => state().setPreferences({ textPercent: 100 }),
     'zoom-reset': () => view.getState().showWhole(),
     'show-keys': () => state().showDialog('keys'),
+    'show-rules': () => state().showDialog('rules'),
     'show-about': () => state().showDialog('about'),
   };
 

@@ -151,6 +151,9 @@ export const Bar = () => {
       <button type="button" className="button" onClick={actions.openLogs}>
         Open a log…
       </button>
+      <button type="button" className="button" onClick={actions.typeIn}>
+        Type readings in…
+      </button>
       <button
         type="button"
         className="button"

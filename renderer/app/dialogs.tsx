@@ -1,36 +1,11 @@
-import { useEffect, useRef, type ReactNode } from 'react';
 import { Caution } from '../controls/caution.tsx';
 import { CURVE_KEYS } from '../curve/keys.ts';
 import '../desk/desk.css';
 import { RulesList } from '../desk/rules-dialog.tsx';
 import { useApp, useAppStore } from '../state/use-app.ts';
+import { TypedDialog } from '../typed/typed-dialog.tsx';
+import { SheetDialog } from './sheet-dialog.tsx';
 import { SHORTCUTS } from './shortcuts.ts';
-import './dialogs.css';
-
-interface SheetDialogProps {
-  readonly title: string;
-  readonly onClose: () => void;
-  readonly children: ReactNode;
-}
-
-/** A dialog of the browser's own: it keeps the focus, and Escape closes it. */
-const SheetDialog = ({ title, onClose, children }: SheetDialogProps) => {
-  const ref = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
-    ref.current?.showModal();
-  }, []);
-  return (
-    <dialog ref={ref} className="dialog" aria-labelledby="dialog-title" onClose={onClose}>
-      <form method="dialog" className="dialog-head">
-        <h2 id="dialog-title">{title}</h2>
-        <button type="submit" className="button">
-          Close
-        </button>
-      </form>
-      {children}
-    </dialog>
-  );
-};
 
 interface KeyListProps {
   readonly title: string;
@@ -106,6 +81,13 @@ export const Dialogs = () => {
   const { showDialog } = useAppStore().getState();
   const onClose = (): void => showDialog(null);
   if (dialog === 'keys') return <KeysDialog onClose={onClose} />;
+  if (dialog === 'typed-in') {
+    return (
+      <SheetDialog title="Type readings in" onClose={onClose} isWide>
+        <TypedDialog />
+      </SheetDialog>
+    );
+  }
   if (dialog === 'rules') {
     return (
       <SheetDialog title="Reading rules" onClose={onClose}>

@@ -74,6 +74,12 @@ export const SHORTCUTS: readonly Shortcut[] = [
   },
   { key: 'o', shown: 'O', does: 'open a log', act: ({ actions }) => actions.openLogs() },
   {
+    key: 'i',
+    shown: 'I',
+    does: 'type readings in, or put right those typed in',
+    act: ({ actions }) => actions.typeIn(),
+  },
+  {
     key: 's',
     shown: 'S',
     does: 'choose a schedule file',
@@ -162,9 +168,8 @@ export const listenForKeys = (
   const onKey = (event: KeyboardEvent): void => {
     const state = store.getState();
     const isTyping = event.target instanceof Element && event.target.closest(TYPED_IN) !== null;
-    const isInDialog = event.target instanceof Element && event.target.closest('dialog') !== null;
     const shortcut = shortcutFor(event, state.preferences.singleKeys);
-    if (!shortcut || event.defaultPrevented || isInDialog) return;
+    if (!shortcut || event.defaultPrevented || state.dialog !== null) return;
     if (isTyping && shortcut.isWithControl !== true) return;
     event.preventDefault();
     shortcut.act(reachOf(state));

@@ -1,5 +1,4 @@
-import type { AnalysisDocument } from '../../core/model/document.ts';
-import { linePath } from '../../core/report/chart/path.ts';
+import { linePath, type Point } from '../../core/report/chart/path.ts';
 import { bottomOf, linearScale, rightOf, type Box } from '../../core/report/chart/scale.ts';
 import { roundRange, roundTicks, timeTicks } from '../../core/report/chart/ticks.ts';
 import { celsius, temperatureIn, type TemperatureUnit } from '../../core/units.ts';
@@ -18,14 +17,21 @@ export interface DeskPlotShape {
   readonly width: number;
   readonly height: number;
   readonly plot: Box;
+  readonly points: readonly Point[];
   readonly line: string;
   readonly temperatureTicks: readonly Tick[];
   readonly timeTicks: readonly Tick[];
 }
 
-/** The document's thinned curve as geometry, in the reader's unit. */
+/** Readings in order of time. */
+export interface Readings {
+  readonly atSeconds: readonly number[];
+  readonly celsius: readonly number[];
+}
+
+/** A curve of so many readings that each can be drawn, as geometry, in the reader's unit. */
 export const deskPlotShape = (
-  { atSeconds, celsius: readings }: Pick<AnalysisDocument['curve'], 'atSeconds' | 'celsius'>,
+  { atSeconds, celsius: readings }: Readings,
   unit: TemperatureUnit,
 ): DeskPlotShape => {
   const degrees = readings.map((reading) => temperatureIn(celsius(reading), unit));
@@ -36,11 +42,13 @@ export const deskPlotShape = (
   const start = atSeconds[0] ?? 0;
   const span = (atSeconds.at(-1) ?? 0) - start;
   const time = linearScale(0, span, PLOT.left, rightOf(PLOT));
+  const points = degrees.map((value, i): Point => [time(atSeconds[i]! - start), height(value)]);
   return {
     width: WIDTH,
     height: HEIGHT,
     plot: PLOT,
-    line: linePath(degrees.map((value, i) => [time(atSeconds[i]! - start), height(value)])),
+    points,
+    line: linePath(points),
     temperatureTicks: roundTicks(from, to, 4).map((value) => ({ value, at: height(value) })),
     timeTicks: timeTicks(span, 8).map((value) => ({ value, at: time(value) })),
   };

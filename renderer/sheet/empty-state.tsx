@@ -21,10 +21,14 @@ export const EmptyState = () => {
           <strong>Schedule “{schedule.name}” is ready</strong> for the log you open next.
         </p>
       )}
-      <p>
+      <p className="buttons">
         <button type="button" className="button button-main" onClick={actions.openLogs}>
           Open a log…
         </button>
+        <button type="button" className="button" onClick={actions.typeIn}>
+          Type readings in…
+        </button>
+        <span className="muted small">No logger? A few times and temperatures will do.</span>
       </p>
       <section aria-labelledby="samples-title">
         <h2 id="samples-title">Or try a sample</h2>

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useActions } from '../app/use-actions.ts';
 import { RefusedDesk } from '../desk/firing-desk.tsx';
-import { useAppStore } from '../state/use-app.ts';
+import { useApp, useAppStore } from '../state/use-app.ts';
 import type { RefusedFiring } from '../state/firing.ts';
 import { lineOfFile } from './line-of-file.ts';
 import { REFUSAL_ADVICE } from './refusal-advice.ts';
@@ -29,6 +29,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** A log that could not be used: which line, why, and what to try. */
 export const RefusedState = ({ firing }: { readonly firing: RefusedFiring }) => {
   const actions = useActions();
+  const isTyped = useApp((state) => state.typed.log === firing.log);
   const { closeFiring } = useAppStore().getState();
   const text = useLineToBlame(firing);
   const { log, code, message, line, reading } = firing;
@@ -51,6 +52,11 @@ export const RefusedState = ({ firing }: { readonly firing: RefusedFiring }) => 
           <button type="button" className="button button-main" onClick={actions.openLogs}>
             Open another log…
           </button>
+          {isTyped ? (
+            <button type="button" className="button" onClick={actions.typeIn}>
+              Put the readings right
+            </button>
+          ) : null}
           <button type="button" className="button" onClick={closeFiring}>
             Back to the start
           </button>

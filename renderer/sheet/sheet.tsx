@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef } from 'react';
 import type { Span } from '../../core/model/scalars.ts';
 import type { EvidenceLink } from '../../core/wording/verdict.ts';
+import { useActions } from '../app/use-actions.ts';
 import { ConesPanel } from '../cones/cones-panel.tsx';
 import { FiringDesk, ReadByRule } from '../desk/firing-desk.tsx';
 import { openDesk } from '../desk/open-desk.ts';
@@ -56,6 +57,7 @@ interface HeadProps {
 
 const Head = ({ firing, onDesk }: HeadProps) => {
   const { title, facts } = firing.words.firing;
+  const actions = useActions();
   return (
     <div className="sheet-head">
       <h1>{title}</h1>
@@ -64,6 +66,14 @@ const Head = ({ firing, onDesk }: HeadProps) => {
         <button type="button" className="button-link" onClick={onDesk}>
           How it was read
         </button>
+        {firing.document.source.format === 'typed-in' ? (
+          <>
+            {' · '}
+            <button type="button" className="button-link" onClick={actions.typeIn}>
+              Put the readings right
+            </button>
+          </>
+        ) : null}
       </p>
       {firing.isWorking ? (
         <p className="working small">

@@ -9,6 +9,7 @@ import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { ScheduleFit } from '../worker/fitting.ts';
 import type { Answered, LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
+import { NOTHING_TYPED, typedLog, typedName, type TypedDraft } from '../typed/typed-draft.ts';
 import { isSameSchedule } from '../told/schedule-draft.ts';
 import type { Firing, Notice, OpenFiring } from './firing.ts';
 import { logFile, refusedFiring, saidIn, sameFinding, settledLog, withoutWork } from './firings.ts';
@@ -37,6 +38,8 @@ export interface AppState {
   /** Whether the panel of what was told is open, and which dialog is. */
   readonly isTelling: boolean;
   readonly dialog: 'keys' | 'about' | 'rules' | 'typed-in' | null;
+  /** The readings that are being typed in, or were. */
+  readonly typed: TypedDraft;
   /** The reading rules that are kept, the last changed first. */
   readonly rules: KeptRules;
   /** Whether the reading desk is open. It opens by itself where something about a log is a guess. */
@@ -54,6 +57,9 @@ export interface AppState {
     schedule?: OpenedSchedule | null,
     known?: Options,
   ) => Promise<void>;
+  readonly setTyped: (change: Partial<TypedDraft>) => void;
+  /** Opens what was typed in; put right, it stays the same firing, with all that was told of it. */
+  readonly openTyped: (now: Date) => Promise<void>;
   readonly takeSchedule: (schedule: OpenedSchedule) => Promise<void>;
   /** Replaces all that was told; the answer follows at once. */
   readonly setTold: (told: Options) => Promise<void>;
@@ -183,6 +189,14 @@ export const createAppStore = (
       if (openFiring(get())?.log === log && isTold) await revise();
     };
 
+    /** What was told that still holds when another log is opened. */
+    const toldForAnother = (): Options => {
+      const { firing, told } = get();
+      const isWaiting = firing.kind === 'empty' || firing.kind === 'refused';
+      // A schedule that was chosen before there was a log is meant for this one.
+      return isWaiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
+    };
+
     /** A correction holds for the next file of this shape, too. */
     const keepCorrection = async (firing: OpenFiring): Promise<void> => {
       const rule = firing.rule === null ? ruleToKeep(firing, get().rules) : null;
@@ -240,6 +254,7 @@ export const createAppStore = (
       firing: { kind: 'empty' },
       told: {},
       drafts: NO_DRAFTS,
+      typed: NOTHING_TYPED,
       preferences: begun.preferences,
       kept: begun.schedules,
       fits: null,
@@ -261,14 +276,26 @@ export const createAppStore = (
       },
 
       openLog: async (log, given = null, known) => {
-        const { firing, told } = get();
-        const waiting = firing.kind === 'empty' || firing.kind === 'refused';
-        // A schedule that was chosen before there was a log is meant for this one.
-        const before = waiting ? retold(told, { reading: undefined }) : toldOfTheKiln(told);
-        const kept = known ?? before;
+        const kept = known ?? toldForAnother();
         const chosen = given === null ? null : readGiven(given);
         set({ told: retold(kept, chosen === null ? {} : { schedule: chosen }), isDesk: false });
         await read(logFile(log));
+      },
+
+      setTyped: (change) => set({ typed: { ...get().typed, ...change } }),
+
+      openTyped: async (now) => {
+        const { typed, told } = get();
+        const { text, decisions } = typedLog(typed);
+        const name = typed.name ?? typedName(now);
+        const log = logFile({ fileName: name, bytes: new TextEncoder().encode(text) });
+        const isSame = typed.log !== null && settledLog(get().firing)?.log === typed.log;
+        const kept = isSame ? told : toldForAnother();
+        const reading = { ...kept.reading, ...decisions };
+        const isRead = Object.keys(reading).length > 0;
+        set({ typed: { ...typed, name, log }, dialog: null });
+        set({ told: retold(kept, isRead ? { reading } : {}), isDesk: isSame && get().isDesk });
+        await read(log);
       },
 
       takeSchedule: async (given) => {

@@ -55,6 +55,14 @@ const TRIED: Readonly<Record<string, (window: HostedWindow) => Promise<void>>> =
   },
   O: ({ page, choose }) => choose([LOG], () => page.keyboard.press('o')),
   S: ({ page, choose }) => choose([SCHEDULE], () => page.keyboard.press('s')),
+  I: async ({ page }) => {
+    await page.keyboard.press('i');
+    const dialog = page.getByRole('dialog', { name: 'Type readings in' });
+    await dialog.waitFor();
+    expect(await hasFocus(page, '.typed-text')).toBe(true);
+    await page.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'detached' });
+  },
   T: async ({ page }) => {
     await page.keyboard.press('t');
     expect(await hasFocus(page, '#telling')).toBe(true);

@@ -52,6 +52,19 @@ const AMBIGUOUS = [
   }),
 ].join('\n');
 
+const TYPED = [
+  '8:00 20',
+  '10:30 at 300, closed the lid',
+  'turned up to high',
+  '14:00 900 °C / 16:00 looked in',
+  '17:40 1222',
+].join('\n');
+
+const typeIn = async (page: Page, text: string): Promise<void> => {
+  await page.keyboard.press('i');
+  await page.getByLabel('Times and temperatures').fill(text);
+};
+
 const schedule = (name: string, rows: string) =>
   textFile(`${name}.csv`, `# name: ${name}\nrate_per_hour,target,hold_minutes\n${rows}\n`);
 
@@ -230,6 +243,28 @@ export const PICTURE_STATES: readonly PictureState[] = [
       await page.locator('.telling-close').click();
       await scrollTo('#heat-work')(page);
     }),
+  },
+  {
+    name: 'typed-in',
+    reach: async (page) => {
+      await typeIn(page, TYPED);
+      await page.getByText('4 readings').waitFor();
+    },
+  },
+  {
+    name: 'typed-in-begun',
+    reach: async (page) => {
+      await typeIn(page, 'glaze, top shelf\n8:00 68 F\nlate six 12 34 56\n');
+      await page.getByText('more readings needed').waitFor();
+    },
+  },
+  {
+    name: 'typed-in-opened',
+    reach: async (page) => {
+      await typeIn(page, TYPED);
+      await press(page, 'Open as a firing');
+      await settled(page);
+    },
   },
   {
     name: 'keys',

@@ -9,6 +9,7 @@ export interface TypedEntry {
   /** 1-based line on which it stands, and the whole of that line. */
   readonly line: number;
   readonly text: string;
+  /** Empty where a temperature stands alone. */
   readonly time: string;
   /** Empty where a time has only a remark beside it. */
   readonly temperature: string;
@@ -22,7 +23,9 @@ const SPAN =
   /(\d{1,3}(?:[.,]\d{1,3})?)\s{0,2}(?:hours?|hrs?|h|std|stunden?|heures?|horas?|ore|uur)(?:(\d{1,2})(?!\d)|\s{0,2}(\d{1,2})\s{0,2}(?:minutes?|min|m))?(?!\p{L})/iuy;
 const MINUTES = /(\d{1,4})\s{0,2}(?:minutes?|min)(?!\p{L})/iuy;
 const TEMPERATURE =
-  /(-?\d{1,4}(?:[.,]\d{1,2})?)(?!\d|:)\s{0,2}(?:°|º|degrees?|deg|grad)?\s{0,2}(celsius|fahrenheit|c|f)?(?!\p{L})/iuy;
+  /(-?(?:\d[.,’']\d{3}(?:[.,]\d{1,2})?|\d{1,4}(?:[.,]\d{1,2})?))(?!\d|:)\s{0,2}(?:°|º|degrees?|deg|grad)?\s{0,2}(celsius|fahrenheit|c|f)?(?!\p{L})/iuy;
+/** Nobody types thousandths of a degree: a mark before three digits parts thousands. */
+const THOUSANDS = /^(-?\d)[.,’'](?=\d{3})/;
 const WORD = /[\p{L}’'.]+/uy;
 const ENDS_ENTRY = '/;|';
 
@@ -72,7 +75,7 @@ const tokensOf = (line: string): Token[] | null => {
     const reading = matchAt(TEMPERATURE, line, at);
     if (reading !== null) {
       const unit = (reading[2] ?? '').charAt(0).toUpperCase();
-      const number = reading[1]!.replace(',', '.');
+      const number = reading[1]!.replace(THOUSANDS, '$1').replace(',', '.');
       const end = at + reading[0].trimEnd().length;
       tokens.push(
         unit === ''
@@ -129,7 +132,7 @@ const pairsOf = (tokens: readonly Token[]): Pair[] | null => {
     pairs.push({ time, temperature, bare });
     time = temperature = null;
   }
-  if (temperature !== null) return null;
+  if (temperature !== null) return pairs.length > 0 ? null : [{ time: '', temperature, bare }];
   return time === null ? pairs : [...pairs, { time, temperature: '', bare: null }];
 };
 
@@ -177,8 +180,11 @@ export const typedEntries = (text: string): TypedEntry[] | null => {
   }
   // Numbers behind every single entry are the fields of a program, not remarks.
   if (entries.every(({ hasNumberedRemark }) => hasNumberedRemark === true)) return null;
-  const paired = entries.filter(({ temperature }) => temperature !== '').length;
-  return paired >= 2 ? entries.map(plain) : null;
+  const alone = entries.filter(({ time }) => time === '').length;
+  const paired = entries.filter(
+    ({ time, temperature }) => time !== '' && temperature !== '',
+  ).length;
+  return paired >= 2 && paired > alone ? entries.map(plain) : null;
 };
 
 /**

@@ -48,6 +48,10 @@ const withUnitWrittenOnce = (
 
 const readEntries = (entries: readonly TypedEntry[], reader: RowReader): void => {
   entries.forEach(({ time, temperature }, place) => {
+    if (time === '') {
+      reader.reject(place, 'no-time');
+      return;
+    }
     const cells = [time, temperature];
     const seconds = reader.timeOf(cells);
     if (Number.isNaN(seconds)) reader.reject(place, 'unreadable-time');

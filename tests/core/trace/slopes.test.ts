@@ -64,4 +64,16 @@ describe('local slopes', () => {
     );
     expect([...slopeCPerHour]).toEqual([100, 100]);
   });
+
+  it('smooth nothing where a few readings were taken by hand, and go to the neighbours', () => {
+    const hours = [0, 2.5, 6, 9.5];
+    const celsius = Float64Array.from([20, 300, 900, 1222]);
+    const atSeconds = Float64Array.from(hours, (at) => at * 3600);
+    const { smoothC, slopeCPerHour } = localSlopes(atSeconds, celsius, 0, 3.5 * 3600);
+    expect([...smoothC]).toEqual([...celsius]);
+    expect(slopeCPerHour[0]).toBeCloseTo(280 / 2.5, 6);
+    expect(slopeCPerHour[3]).toBeCloseTo(322 / 3.5, 6);
+    const middle = linearRegression(hours.slice(1).map((at, i) => [at, celsius[i + 1]!]));
+    expect(slopeCPerHour[2]).toBeCloseTo(middle.m, 6);
+  });
 });

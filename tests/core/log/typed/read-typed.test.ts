@@ -22,6 +22,16 @@ describe('a text typed by hand', () => {
     expect([...celsius]).toEqual([20, 600, 1222]);
   });
 
+  test('loses no reading to a line without a time, which is rejected by name', () => {
+    const { source, celsius } = read('cone 6\n8:00 20 C\nthen 600\n11:00 900\n17:00 1222');
+    expect([...celsius]).toEqual([20, 900, 1222]);
+    expect(source.rejected).toMatchObject([
+      { line: 1, reason: 'no-time', text: 'cone 6' },
+      { line: 3, reason: 'no-time' },
+    ]);
+    expect(source).toMatchObject({ rowsRead: 5, rowsKept: 3, rowsRejected: 2 });
+  });
+
   test('may cross midnight, and have units of its own', () => {
     const { atSeconds, celsius } = read('10pm 68F\n1am 1112F\n8:00 am 2232F\n');
     expect([...atSeconds]).toEqual([0, 3 * 3600, 10 * 3600]);
