@@ -9,19 +9,19 @@ import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { ScheduleFit } from '../worker/fitting.ts';
 import type { Answered, LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
-import { NOTHING_TYPED, typedLog, typedName, type TypedDraft } from '../typed/typed-draft.ts';
 import { isSameSchedule } from '../told/schedule-draft.ts';
 import type { Firing, Notice, OpenFiring } from './firing.ts';
 import { logFile, refusedFiring, saidIn, sameFinding, settledLog, withoutWork } from './firings.ts';
 import type { Shelf } from './shelf.ts';
 import { ruleToKeep, stillBy } from './rule-keeper.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
+import { typing, type TypingState } from './typing.ts';
 import { retold, toldOfTheKiln, type OptionsChange } from './told.ts';
 
 /** The text sizes that are offered, in percent of the reader's own. */
 export const TEXT_STEPS = [80, 90, 100, 115, 130, 150, 175, 200] as const;
 
-export interface AppState {
+export interface AppState extends TypingState {
   readonly firing: Firing;
   /** What the person told about the firing. */
   readonly told: Options;
@@ -38,8 +38,6 @@ export interface AppState {
   /** Whether the panel of what was told is open, and which dialog is. */
   readonly isTelling: boolean;
   readonly dialog: 'keys' | 'about' | 'rules' | 'typed-in' | null;
-  /** The readings that are being typed in, or were. */
-  readonly typed: TypedDraft;
   /** The reading rules that are kept, the last changed first. */
   readonly rules: KeptRules;
   /** Whether the reading desk is open. It opens by itself where something about a log is a guess. */
@@ -57,9 +55,6 @@ export interface AppState {
     schedule?: OpenedSchedule | null,
     known?: Options,
   ) => Promise<void>;
-  readonly setTyped: (change: Partial<TypedDraft>) => void;
-  /** Opens what was typed in; put right, it stays the same firing, with all that was told of it. */
-  readonly openTyped: (now: Date) => Promise<void>;
   readonly takeSchedule: (schedule: OpenedSchedule) => Promise<void>;
   /** Replaces all that was told; the answer follows at once. */
   readonly setTold: (told: Options) => Promise<void>;
@@ -251,10 +246,10 @@ export const createAppStore = (
     };
 
     return {
+      ...typing({ get, set, read, toldForAnother }),
       firing: { kind: 'empty' },
       told: {},
       drafts: NO_DRAFTS,
-      typed: NOTHING_TYPED,
       preferences: begun.preferences,
       kept: begun.schedules,
       fits: null,
@@ -280,22 +275,6 @@ export const createAppStore = (
         const chosen = given === null ? null : readGiven(given);
         set({ told: retold(kept, chosen === null ? {} : { schedule: chosen }), isDesk: false });
         await read(logFile(log));
-      },
-
-      setTyped: (change) => set({ typed: { ...get().typed, ...change } }),
-
-      openTyped: async (now) => {
-        const { typed, told } = get();
-        const { text, decisions } = typedLog(typed);
-        const name = typed.name ?? typedName(now);
-        const log = logFile({ fileName: name, bytes: new TextEncoder().encode(text) });
-        const isSame = typed.log !== null && settledLog(get().firing)?.log === typed.log;
-        const kept = isSame ? told : toldForAnother();
-        const reading = { ...kept.reading, ...decisions };
-        const isRead = Object.keys(reading).length > 0;
-        set({ typed: { ...typed, name, log }, dialog: null });
-        set({ told: retold(kept, isRead ? { reading } : {}), isDesk: isSame && get().isDesk });
-        await read(log);
       },
 
       takeSchedule: async (given) => {
