@@ -118,6 +118,12 @@ export const evidenceOf = (course: Course): Evidence => ({
 /** A climb that ends within this of its target has arrived, whatever the noise (chosen). */
 const ARRIVED_DELTA_C = 5;
 
+/** By how much a climb ended short of its target, °C; null where it arrived. */
+export const shortOfTargetC = ({ planned, actual }: Climb): number | null => {
+  const shortC = planned.endC - actual.endC;
+  return shortC > ARRIVED_DELTA_C ? shortC : null;
+};
+
 /** What a leg still had before it, in minutes of the plan. */
 export const remainderMinutes = ({ kind, planned, actual }: AlignedLeg): number => {
   const plannedMinutes = lengthMinutes(planned);

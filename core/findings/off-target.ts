@@ -1,6 +1,7 @@
 import { positionOfCone, type Cone } from '../model/cone.ts';
 import type { HeatWork } from '../model/document.ts';
 import type { Evidence } from '../model/finding.ts';
+import { namesakeOf } from './namesake.ts';
 
 /** Half a cone is the usual tolerance of a firing (common practice, no source). */
 export const HALF_CONE = 0.5;
@@ -32,6 +33,17 @@ export const offTarget = ({ cone, target }: HeatWork): OffTarget | null => {
     offCones,
     certain: isKnown && Math.abs(offCones) > HALF_CONE && isClear && isSameSide,
   };
+};
+
+/** Chosen, as in `wrong-end-cone`: this near to the namesake, the zero is what was mistaken. */
+const NAMESAKE_CONES = 1;
+
+/** Whether a firing came out about at the cone of the same number with the zero lost or added. */
+export const isNearNamesake = ({ cone, offCones }: OffTarget): boolean => {
+  const namesake = namesakeOf(cone);
+  if (namesake === null) return false;
+  const apart = positionOfCone(namesake) - positionOfCone(cone);
+  return Math.abs(offCones - apart) <= NAMESAKE_CONES;
 };
 
 /** Whether the heat-work is known and certainly missed its target, either way. */

@@ -54,7 +54,7 @@ const legs = ({ legs: { heading: title, note, rows }, overshoots, zones }: Words
 
 const heatWork = ({ heatWork: said }: Words): string[] => {
   if (said === null) return [];
-  const { headline, target, coupleError, pack, parts, remedies, assumptions } = said;
+  const { headline, target, coupleError, pack, parts, remedies, remediesNote, assumptions } = said;
   const stands = pack.map(({ name, roleWord, stands: how }) => `${name} (${roleWord}) ${how}`);
   const added = parts.map(({ name, share, added: steps }) => [name, share, steps]);
   return [
@@ -66,6 +66,7 @@ const heatWork = ({ heatWork: said }: Words): string[] => {
       : ['', ...table([left('where it came from'), right('of the dose'), left('added')], added)]),
     ...(remedies.length === 0 ? [] : ['', 'What would have done it:']),
     ...remedies.flatMap((text) => item(text)),
+    ...(remediesNote === null ? [] : wrap(remediesNote)),
     ...(assumptions.length === 0 ? [] : ['', 'Taken for granted:']),
     ...assumptions.flatMap((text) => item(text)),
   ];

@@ -10,6 +10,8 @@ const ENDINGS: readonly [ending: string, said: (value: number, say: Speech) => s
       return value < 0 ? say.signedDifference(difference) : say.difference(difference);
     },
   ],
+  // A cone's end point is not known to a tenth: the chart's own residuals are a degree and more.
+  ['MarginC', (value, say) => say.wholeDifference(celsiusDelta(value))],
   ['CPerHour', (value, say) => say.rate(celsiusPerHour(value))],
   ['Celsius', (value, say) => say.temperature(celsius(value))],
   ['PerHour', (value) => `${plainNumber(value, 1)} an hour`],
@@ -27,6 +29,8 @@ const ENDINGS: readonly [ending: string, said: (value: number, say: Speech) => s
 const LABELS: Readonly<Record<string, string>> = {
   shortCones: 'short of the cone by',
   overCones: 'past the cone by',
+  pastMarginC: 'its end point passed by',
+  shortMarginC: 'its end point missed by',
   shortDeltaC: 'short by',
   overDeltaC: 'over by',
   aboveMinutes: 'above for',
@@ -34,12 +38,15 @@ const LABELS: Readonly<Record<string, string>> = {
   climbedOnCPerHour: 'climbed on at',
   heldMinutes: 'held for',
   lateMinutes: 'late by',
-  fallenMinutes: 'of it without heat',
+  fallenMinutes: 'of it until a fall was made up',
   otherwiseCPerHour: 'apart from that',
   nextCPerHour: 'planned for the next segment',
   jumpMinutes: 'moved by',
   earlyMinutes: 'early by',
   behindPlanMinutes: 'behind the plan by',
+  behindDeltaC: 'begun below the plan by',
+  madeUpMinutes: 'made up',
+  cameToC: 'came to',
   slowerPercent: 'slower by',
   fasterPercent: 'faster by',
   leftMinutes: 'still to come',
@@ -83,11 +90,12 @@ const LABELS: Readonly<Record<string, string>> = {
   gapMinutes: 'silent',
   removedPercent: 'readings taken out',
   samples: 'readings in them',
+  spikes: 'false readings in all',
   confidencePercent: 'certainty of the legs',
 };
 
 /** Numbers that only find the place and are said in words elsewhere. */
-const SILENT = new Set(['segment', 'segments', 'readAs', 'probably']);
+const SILENT = new Set(['segment', 'segments', 'readAs', 'probably', 'asPlannedOffCones']);
 
 /** One measured number, named and said, beside the limit it was held against. */
 export interface FigureWords {

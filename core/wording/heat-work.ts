@@ -3,7 +3,7 @@ import type { AnalysisDocument, HeatWork } from '../model/document.ts';
 import { assumptionSentence } from './assumptions.ts';
 import { celsiusPerHour } from '../units.ts';
 import { large, line, type Line } from './line.ts';
-import { remedyPhrase } from './remedies.ts';
+import { remediesNote, remedyPhrase } from './remedies.ts';
 import {
   coneName,
   coneAtLeast,
@@ -43,6 +43,8 @@ export interface HeatWorkWords {
   readonly pack: readonly PackConeWords[];
   readonly parts: readonly PartWords[];
   readonly remedies: readonly string[];
+  /** How to take the remedies; null where there are none. */
+  readonly remediesNote: string | null;
   readonly coupleError: string | null;
   readonly assumptions: readonly string[];
 }
@@ -90,6 +92,12 @@ const packWords = (heatWork: HeatWork): PackConeWords[] => {
   });
 };
 
+/** A range with one name at both ends is no range to be within. */
+const likelyRange = (likely: string): string =>
+  likely.includes(' to ')
+    ? `, and four times out of five within ${likely}`
+    : `, and four times out of five nearest to ${likely}`;
+
 const headlineOf = (heatWork: HeatWork, say: Speech): Line => {
   const { position, lowPosition, highPosition, bound } = heatWork.cone;
   if (position === null) return line`The kiln did too little heat-work for the coolest cone.`;
@@ -100,7 +108,7 @@ const headlineOf = (heatWork: HeatWork, say: Speech): Line => {
     lowPosition !== null && highPosition !== null
       ? coneRangeAbout(position, lowPosition, highPosition)
       : null;
-  const range = likely === null ? '' : `, and four times out of five within ${likely}`;
+  const range = likely === null ? '' : likelyRange(likely);
   const like =
     heatWork.equivalentC === null
       ? ''
@@ -115,7 +123,7 @@ const targetSentence = ({ target, cone }: HeatWork, say: Speech): string | null 
   const margin =
     target.marginC === null
       ? ''
-      : ` (its end point was ${target.marginC < 0 ? 'missed' : 'passed'} by ${say.difference(target.marginC)})`;
+      : ` (its end point was ${target.marginC < 0 ? 'missed' : 'passed'} by about ${say.wholeDifference(target.marginC)})`;
   if (target.verdict === 'within')
     return `${name} was meant, and by this log it was reached within the usual half cone${margin}.`;
   const side = target.verdict === 'under' ? 'short' : 'too much';
@@ -127,8 +135,8 @@ const WORTH_TELLING = 0.005;
 
 const PART_NAMES = { ramp: 'climb', hold: 'hold', cooling: 'cooling' } as const;
 
-const partsWords = ({ parts }: HeatWork): PartWords[] =>
-  parts
+const partsWords = (heatWork: HeatWork): PartWords[] =>
+  heatWork.parts
     .map((part, index) => ({ ...part, index }))
     .filter(({ doseShare }) => doseShare >= WORTH_TELLING)
     .map(({ index, kind, fromSeconds, toSeconds, doseShare, positions }) => ({
@@ -139,8 +147,16 @@ const partsWords = ({ parts }: HeatWork): PartWords[] =>
           : `${PART_NAMES[kind]}, ${duration(fromSeconds)} to ${duration(toSeconds)}`,
       ),
       share: percent(doseShare),
-      added: positions === null ? 'up to the first cone' : coneSteps(positions),
+      added: positions === null ? upTo(index, heatWork) : coneSteps(positions),
     }));
+
+/** Where a part came to that began below the coolest cone: the firing's end less what followed. */
+const upTo = (index: number, { parts, cone }: HeatWork): string => {
+  const later = parts.slice(index + 1).map(({ positions }) => positions);
+  const added = later.reduce((sum: number, positions) => sum + (positions ?? 0), 0);
+  if (cone.position === null || later.includes(null)) return 'below the first cone';
+  return `up to ${coneAtLeast(cone.position - added)}`;
+};
 
 const coupleSentence = ({ coupleErrorC }: HeatWork, say: Speech): string | null => {
   if (coupleErrorC === null) return null;
@@ -159,7 +175,8 @@ export const heatWorkWords = (document: AnalysisDocument, say: Speech): HeatWork
     target: targetSentence(heatWork, say),
     pack: packWords(heatWork),
     parts: partsWords(heatWork),
-    remedies: heatWork.remedies.map((remedy) => `${sentence(remedyPhrase(remedy, say))}.`),
+    remedies: heatWork.remedies.map((way) => `${sentence(remedyPhrase(way, document, say))}.`),
+    remediesNote: remediesNote(document),
     coupleError: coupleSentence(heatWork, say),
     assumptions: heatWork.assumptions.map((id) => assumptionSentence(id)),
   };

@@ -45,6 +45,22 @@ const VERDICT_WORDS: Readonly<Record<AlignedLeg['verdict'], string>> = {
   missing: 'never ran',
 };
 
+/** A climb that was late only because the reading fell on its way was not slow. */
+const wasHeldUp = ({ segment, kind }: AlignedLeg, { findings }: AnalysisDocument): boolean =>
+  kind === 'ramp' &&
+  findings.some(
+    ({ id, figures, instead }) =>
+      id === 'ramp-slow' &&
+      figures['segment'] === segment &&
+      figures['fallenMinutes'] !== undefined &&
+      !instead.includes('heavy-load'),
+  );
+
+const verdictWord = (leg: AlignedLeg, document: AnalysisDocument): string =>
+  leg.verdict === 'slow' && wasHeldUp(leg, document)
+    ? 'held up by a fall'
+    : VERDICT_WORDS[leg.verdict];
+
 /** What is said of a leg that the record could not show. */
 const UNSEEN_WORDS: Readonly<Record<Unseen, string>> = {
   'begins-hot': 'cannot be told: the log begins hot',
@@ -119,7 +135,7 @@ const alignedRows = (document: AnalysisDocument, say: Speech): LegWords[] => {
     const { kind, planned, actual } = leg;
     const unseen = unseenLeg(legs, index, planRecord(document));
     const isCut = isCutByRecord(legs, index, planRecord(document));
-    const seen = isFree && leg.verdict === 'as-planned' ? NOTHING : VERDICT_WORDS[leg.verdict];
+    const seen = isFree && leg.verdict === 'as-planned' ? NOTHING : verdictWord(leg, document);
     const verdict = isCut ? CUT_WORDS : seen;
     return {
       number: index + 1,

@@ -2,6 +2,7 @@ import { positionOfCone } from '../model/cone.ts';
 import type { AnalysisDocument, Load } from '../model/document.ts';
 import { purposeOf } from '../model/purpose.ts';
 import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from './cautions.ts';
+import { speaksOf } from './findings/index.ts';
 import { showsFiring } from './firing.ts';
 import { coneName } from './speech.ts';
 
@@ -34,10 +35,18 @@ const isBeyondTolerance = ({ heatWork, load }: AnalysisDocument): boolean => {
   return Math.abs(near - positionOfCone(heatWork.target.cone)) > HALF_CONE;
 };
 
+/** Whether what was measured rests on a couple that is to be acted on. */
+const doubtsCouple = ({ findings }: AnalysisDocument): boolean =>
+  findings.some(({ id, severity }) => severity === 'act' && speaksOf(id, 'couple'));
+
 const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => LoadWords>> = {
-  'as-meant': () => ({
-    answer: 'Nothing in the record speaks against this load.',
-    advice: 'Go by the cones and by the ware itself.',
+  'as-meant': (document) => ({
+    answer: doubtsCouple(document)
+      ? 'By its readings this load got what was meant, but the couple that gave them was failing.'
+      : 'Nothing in the record speaks against this load.',
+    advice: doubtsCouple(document)
+      ? 'Go by cones that stood beside the ware, and by the ware itself, before you trust it.'
+      : 'Go by the cones and by the ware itself.',
     caution: null,
   }),
   short: (document) => ({

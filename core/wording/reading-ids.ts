@@ -11,7 +11,7 @@ const DECISIONS: Readonly<Record<string, (choice: string) => string>> = {
   delimiter: (choice) => `cells are parted by ${delimiterName(choice)}`,
   'decimal-mark': (choice) => `the decimal mark is ${choice === ',' ? 'a comma' : 'a point'}`,
   'header-line': (choice) =>
-    /^\d+$/.test(choice) ? `the columns are named on line ${choice}` : 'the columns have no names',
+    /^\d+$/.test(choice) ? `the columns are named on line ${choice}` : 'no line names the columns',
   'units-row': (choice) => `units stand in a row of their own, on line ${choice}`,
   table: (choice) => `of the tables in the file this one was read: ${choice}`,
   series: (choice) => `of the channels in the file this one was read: “${choice}”`,

@@ -136,6 +136,10 @@ export interface Speech {
   readonly temperature: (reading: Celsius) => string;
   /** A difference, which never gets the 32: `12 °C`; always without sign. */
   readonly difference: (difference: CelsiusDelta) => string;
+  /** How far two readings are apart as they are said, so that the three numbers agree: `12 °C`. */
+  readonly apart: (one: Celsius, other: Celsius) => string;
+  /** A difference that is not known to a tenth: `5 °C`, whole degrees, without sign. */
+  readonly wholeDifference: (difference: CelsiusDelta) => string;
   /** A difference with its sign: `+12 °C`, `−3 °C`. */
   readonly signedDifference: (difference: CelsiusDelta) => string;
   /** A rate, without sign: `60 °C/h`. */
@@ -148,10 +152,14 @@ const fine = (value: number): string =>
 /** {@link Speech} in degrees Celsius or Fahrenheit. */
 export const speechIn = (unit: TemperatureUnit): Speech => {
   const size = (value: CelsiusDelta | CelsiusPerHour) => fine(Math.abs(differenceIn(value, unit)));
+  const whole = (reading: Celsius) => Math.round(temperatureIn(reading, unit));
   return {
     unit,
     temperature: (reading) => `${plainNumber(temperatureIn(reading, unit))} °${unit}`,
+    apart: (one, other) => `${plainNumber(Math.abs(whole(one) - whole(other)))} °${unit}`,
     difference: (difference) => `${size(difference)} °${unit}`,
+    wholeDifference: (difference) =>
+      `${plainNumber(Math.abs(differenceIn(difference, unit)))} °${unit}`,
     signedDifference: (difference) => {
       const text = size(difference);
       if (text === '0') return `0 °${unit}`;

@@ -15,7 +15,7 @@ import {
   type Speech,
 } from './speech.ts';
 import { positionOfCone } from '../model/cone.ts';
-import { remedyPhrase } from './remedies.ts';
+import { remedyPhrase, scheduleComesTo } from './remedies.ts';
 
 /** The parts of the sheet that a sentence can point to. */
 export type Section = 'curve' | 'heat-work' | 'legs' | 'load' | 'reading' | 'cautions';
@@ -64,10 +64,16 @@ const HARDLY_OFF = 0.15;
 
 const sideOf = (steps: number): string => (steps < 0 ? 'short of' : 'past');
 
-const rangeNote = (position: number, low: number | null, high: number | null): string => {
+/** The likely range, where it says more than what stands before it. */
+const rangeNote = (
+  position: number,
+  low: number | null,
+  high: number | null,
+  saidBefore: string | null,
+): string => {
   if (low === null || high === null) return '';
   const range = coneRangeAbout(position, low, high);
-  return range === null ? '' : ` (likely ${range})`;
+  return range === null || range === saidBefore ? '' : ` (likely ${range})`;
 };
 
 /** A hold of more than this is no practical advice where there is another (chosen). */
@@ -86,8 +92,9 @@ const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
   const place = isOpen
     ? line`at least ${large(coneAtLeast(position))}`
     : lineOf(large(conePlace(position)));
-  const range = rangeNote(position, lowPosition, highPosition);
   const { target } = heatWork;
+  const meantCone = target?.verdict === 'within' ? coneName(target.cone) : null;
+  const range = rangeNote(position, lowPosition, highPosition, meantCone);
   if (target === null)
     return line`By this log the ware got ${place}${range}; no cone was given that was meant.`;
   const meant = coneName(target.cone);
@@ -99,9 +106,15 @@ const heatWorkLine = (document: AnalysisDocument, say: Speech): Line => {
   const off = large(coneSteps(steps));
   const short = isOpen ? 'short when the record ends' : 'short';
   const side = target.verdict === 'under' ? short : 'past it';
-  const remedy = handiest(heatWork.remedies);
-  const way = remedy ? `; what would have done it: ${remedyPhrase(remedy, say)}` : '';
-  return line`By this log the ware got ${place}${range} where ${meant} was meant, ${off} ${side}${way}.`;
+  return line`By this log the ware got ${place}${range} where ${meant} was meant, ${off} ${side}${wayOut(document, say)}.`;
+};
+
+/** What would have done it; where the kiln did not do what was planned, that the plan would have. */
+const wayOut = (document: AnalysisDocument, say: Speech): string => {
+  const comesTo = scheduleComesTo(document);
+  if (comesTo !== null) return `; as planned, the schedule comes to ${comesTo}`;
+  const remedy = handiest(document.heatWork?.remedies ?? []);
+  return remedy ? `; what would have done it: ${remedyPhrase(remedy, document, say)}` : '';
 };
 
 const heatWorkSentence = (
@@ -159,16 +172,32 @@ export const wentAsPlanned = ({ alignment, heatWork, findings, load }: AnalysisD
   load.state !== 'short' &&
   load.state !== 'beyond';
 
-const coupleSentence = (document: AnalysisDocument): VerdictSentence => {
-  const cones = document.options.observedCones?.length
+const conesSentence = ({ options }: AnalysisDocument): string =>
+  options.observedCones?.length
     ? 'The cones that were seen are counted in.'
     : 'Only cones beside the ware can say whether the couple told the truth.';
+
+const coupleSentence = (document: AnalysisDocument): VerdictSentence | null => {
+  // Where nothing was fired no cone can say anything.
+  if (!showsFiring(document.trace)) return null;
+  const cones = conesSentence(document);
   return wentAsPlanned(document)
     ? section(
         line`If the ware is not right all the same, look elsewhere first: glaze, application, clay. ${cones}`,
         'cautions',
       )
     : section(line`${cones}`, 'cautions');
+};
+
+/** A couple that is told of is the less to be believed without cones. */
+const coupleOrLog = (document: AnalysisDocument, findings: Told): VerdictSentence | null => {
+  const said = gravest(findings, 'couple', 'log');
+  if (said === null) return coupleSentence(document);
+  const isOfCouple =
+    said.evidence.to === 'finding' && speaksOf(findings[said.evidence.index]!.id, 'couple');
+  return isOfCouple && showsFiring(document.trace)
+    ? { ...lineOf(said, ` ${conesSentence(document)}`), evidence: said.evidence }
+    : said;
 };
 
 /** Two to four sentences: heat-work, schedule, kiln and ware, couple and log. */
@@ -181,7 +210,7 @@ export const verdictWords = (
     heatWorkSentence(document, findings, say),
     scheduleSentence(document, findings, say),
     gravest(findings, 'kiln', 'ware'),
-    gravest(findings, 'couple', 'log') ?? coupleSentence(document),
+    coupleOrLog(document, findings),
   ]
     .filter((said) => said !== null)
     .slice(0, MOST_SENTENCES);

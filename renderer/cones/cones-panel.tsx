@@ -79,7 +79,11 @@ export const ConesPanel = (props: ConesPanelProps) => {
         </div>
         <div>
           <LoadAnswer state={document.load.state} words={words.load} />
-          <Remedies said={words.heatWork?.remedies ?? []} remedies={remedies} />
+          <Remedies
+            said={words.heatWork?.remedies ?? []}
+            note={words.heatWork?.remediesNote ?? null}
+            remedies={remedies}
+          />
           {assumptions.length === 0 ? null : (
             <details className="quiet">
               <summary>What this takes for granted</summary>

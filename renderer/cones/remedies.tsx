@@ -12,11 +12,12 @@ const HOTTER: readonly HeatWork['remedies'][number]['kind'][] = [
 
 interface RemediesProps {
   readonly said: readonly string[];
+  readonly note: string | null;
   readonly remedies: HeatWork['remedies'];
 }
 
 /** What hold or peak would have done it. */
-export const Remedies = ({ said, remedies }: RemediesProps) => {
+export const Remedies = ({ said, note, remedies }: RemediesProps) => {
   const id = useId();
   if (said.length === 0) return null;
   const isHotter = remedies.some(({ kind }) => HOTTER.includes(kind));
@@ -24,7 +25,7 @@ export const Remedies = ({ said, remedies }: RemediesProps) => {
     <section aria-labelledby={id}>
       <h3 id={id}>What would have done it</h3>
       <SaidList said={said} />
-      <p className="quiet">Change one of these at a time, and let cones prove it.</p>
+      {note === null ? null : <p className="quiet">{note}</p>}
       {isHotter ? <Caution>{HOTTER_CAUTION}</Caution> : null}
     </section>
   );

@@ -2,8 +2,15 @@ import type { Alignment } from '../../model/document.ts';
 import type { FindingId, Severity } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import { clear, defineDetector, found, notApplicable } from '../detector.ts';
+import { asPlanned } from '../as-planned.ts';
 import { isTop, lengthMinutes } from '../legs.ts';
-import { HALF_CONE, heatWorkEvidence, offTarget, type OffTarget } from '../off-target.ts';
+import {
+  HALF_CONE,
+  heatWorkEvidence,
+  isNearNamesake,
+  offTarget,
+  type OffTarget,
+} from '../off-target.ts';
 import { USABLE_CONFIDENCE_PERCENT } from '../schedule-detector.ts';
 
 /** Chosen: most of the way to the half cone from which a firing counts as beyond. */
@@ -55,12 +62,17 @@ const INSTEAD_OF_LONG_HOLD = [
   'sensor-drift',
 ] as const satisfies readonly FindingId[];
 
+const insteadOf = (longHold: LongHold | null, off: OffTarget): readonly FindingId[] =>
+  longHold === null
+    ? INSTEAD.filter((id) => id !== 'wrong-end-cone' || isNearNamesake(off))
+    : INSTEAD_OF_LONG_HOLD;
+
 /** Is the heat-work beyond the cone that was meant? `act` only where the range leaves no doubt. */
 export const overfired = defineDetector({
   id: 'overfired',
   needs: ['heatWork', 'trace'],
-  wants: ['schedule', 'alignment'],
-  detect: ({ heatWork, trace, schedule, alignment }) => {
+  wants: ['schedule', 'alignment', 'options'],
+  detect: ({ heatWork, trace, schedule, alignment, options }) => {
     const { target } = heatWork;
     if (target === null) return notApplicable('no-target-cone');
     const off = offTarget(heatWork);
@@ -72,11 +84,12 @@ export const overfired = defineDetector({
       evidence: heatWorkEvidence(heatWork, trace.peakAtSeconds),
       figures: {
         overCones: off.offCones,
-        ...(target.marginC === null ? {} : { overDeltaC: target.marginC }),
+        ...(target.marginC === null ? {} : { pastMarginC: target.marginC }),
+        ...asPlanned(schedule, options.coneType, off),
         ...longHold,
       },
       thresholds: { overCones: severity === 'note' ? NOTE_CONES : HALF_CONE },
-      instead: longHold === null ? INSTEAD : INSTEAD_OF_LONG_HOLD,
+      instead: insteadOf(longHold, off),
     });
   },
 });

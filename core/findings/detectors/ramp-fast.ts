@@ -1,8 +1,10 @@
-import type { Severity } from '../../model/finding.ts';
+import type { Alignment } from '../../model/document.ts';
+import type { FindingId, Severity } from '../../model/finding.ts';
+import { interpolate } from '../../numeric/search.ts';
 import { SECONDS_PER_MINUTE } from '../../units.ts';
-import { foundAny, notApplicable, type Draft } from '../detector.ts';
+import { foundAny, notApplicable, type Draft, type Figures } from '../detector.ts';
 import { endUncertaintyMinutes, evidenceOf, isTop, ratedClimbs, type Climb } from '../legs.ts';
-import { isBeyond, type Limit } from '../limit.ts';
+import { isBeyond, reached, type Limit } from '../limit.ts';
 import { missingSegments } from '../missing-segments.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
@@ -38,6 +40,37 @@ const earliness = (climb: Climb): Earliness => ({
 const isCatchingUp = ({ planned, actual }: Climb, { earlyMinutes }: Earliness): boolean =>
   (planned.endSeconds - actual.endSeconds) / SECONDS_PER_MINUTE <= earlyMinutes / 2;
 
+/** How far below the plan a climb began, °C. */
+const behindC = ({ planned }: Alignment, { actual }: Climb): number =>
+  interpolate(
+    Float64Array.from(planned, ({ atSeconds }) => atSeconds),
+    Float64Array.from(planned, ({ celsius }) => celsius),
+    actual.startSeconds,
+  ) - actual.startC;
+
+/** Less than this is no ground to make up (chosen: what a working controller is off by). */
+const LEAST_BEHIND_C = 5;
+
+/** What a fast climb is put down to; what it made up is not time by which it was early. */
+const judged = (
+  climb: Climb,
+  early: Earliness,
+  alignment: Alignment,
+): { figures: Figures; instead: readonly FindingId[] } => {
+  const behindDeltaC = behindC(alignment, climb);
+  const { fasterPercent, earlyMinutes } = early;
+  if (!isCatchingUp(climb, early) || behindDeltaC < LEAST_BEHIND_C) {
+    return {
+      figures: { ...early },
+      instead: ['power-stuck-on', 'segment-missing', 'schedule-suspect', 'clock-jump'],
+    };
+  }
+  return {
+    figures: { fasterPercent, madeUpMinutes: earlyMinutes, behindDeltaC },
+    instead: ['ramp-slow', 'segment-missing', 'schedule-suspect'],
+  };
+};
+
 const severityOf = (climb: Climb, early: Earliness, costHeatWork: boolean): Severity | null => {
   const isOff = (limit: Limit) => isBeyond(limit, early.fasterPercent, early.earlyMinutes);
   if (!isOff(NOTE)) return null;
@@ -65,13 +98,18 @@ export const rampFast = defineScheduleDetector({
       const severity = severityOf(climb, early, costHeatWork);
       if (severity === null) return [];
       const limit = severity === 'note' ? NOTE : WATCH;
+      const { figures, instead } = judged(climb, early, alignment);
       return [
         {
           severity,
           evidence: [evidenceOf(actual)],
-          figures: { segment, plannedCPerHour, achievedCPerHour, ...early },
-          thresholds: { fasterPercent: limit.percent, earlyMinutes: limit.minutes },
-          instead: ['power-stuck-on', 'segment-missing', 'schedule-suspect', 'clock-jump'],
+          figures: { segment, plannedCPerHour, achievedCPerHour, ...figures },
+          thresholds: reached(figures, {
+            fasterPercent: limit.percent,
+            earlyMinutes: limit.minutes,
+            madeUpMinutes: limit.minutes,
+          }),
+          instead,
         },
       ];
     });

@@ -1,5 +1,5 @@
 import type { FindingId, Severity } from '../../model/finding.ts';
-import { SECONDS_PER_MINUTE } from '../../units.ts';
+import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from '../../units.ts';
 import { foundAny, notApplicable, type Draft, type Figures } from '../detector.ts';
 import { minutesFallen } from '../falls.ts';
 import {
@@ -8,9 +8,10 @@ import {
   isTop,
   ranAtRateOfNext,
   ratedClimbs,
+  shortOfTargetC,
   type Climb,
 } from '../legs.ts';
-import { isBeyond, type Limit } from '../limit.ts';
+import { isBeyond, reached, type Limit } from '../limit.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
 
@@ -101,6 +102,19 @@ const judged = (
   return { severity: severityOf(lateness(climb), costHeatWork), figures: {}, instead: INSTEAD };
 };
 
+/**
+ * How much later than planned the kiln came to where a climb ended. One that stopped short of its
+ * target is held against the moment at which the plan was at that temperature, not at the target.
+ */
+const behindPlanMinutes = ({ planned, actual, plannedCPerHour }: Climb): number => {
+  const leftSeconds = ((planned.endC - actual.endC) / plannedCPerHour) * SECONDS_PER_HOUR;
+  return (actual.endSeconds - planned.endSeconds + leftSeconds) / SECONDS_PER_MINUTE;
+};
+
+/** Where a climb that ended short of its target came to. */
+const endOf = (climb: Climb): Figures =>
+  shortOfTargetC(climb) === null ? {} : { cameToC: climb.actual.endC };
+
 /** Did the kiln climb more slowly than the schedule asked? */
 export const rampSlow = defineScheduleDetector({
   id: 'ramp-slow',
@@ -110,7 +124,7 @@ export const rampSlow = defineScheduleDetector({
     const climbs = ratedClimbs(schedule, alignment);
     if (climbs.length === 0) return notApplicable('no-rated-ramp');
     const drafts = climbs.flatMap((climb, i): Draft[] => {
-      const { segment, planned, actual, plannedCPerHour, achievedCPerHour } = climb;
+      const { segment, actual, plannedCPerHour, achievedCPerHour } = climb;
       const late = lateness(climb);
       if (late.lateMinutes <= endUncertaintyMinutes(trace, achievedCPerHour)) return [];
       const costHeatWork = isTop(schedule, segment) && certainlyMissed(heatWork);
@@ -123,14 +137,23 @@ export const rampSlow = defineScheduleDetector({
       );
       if (severity === null) return [];
       const limit = severity === 'note' ? NOTE : WATCH;
-      const behindPlanMinutes = (actual.endSeconds - planned.endSeconds) / SECONDS_PER_MINUTE;
       const rates = { plannedCPerHour, achievedCPerHour };
       return [
         {
           severity,
           evidence: [evidenceOf(actual)],
-          figures: { segment, ...rates, ...late, behindPlanMinutes, ...figures },
-          thresholds: { slowerPercent: limit.percent, lateMinutes: limit.minutes },
+          figures: {
+            segment,
+            ...rates,
+            ...late,
+            behindPlanMinutes: behindPlanMinutes(climb),
+            ...endOf(climb),
+            ...figures,
+          },
+          thresholds: reached(
+            { ...late },
+            { slowerPercent: limit.percent, lateMinutes: limit.minutes },
+          ),
           instead,
         },
       ];

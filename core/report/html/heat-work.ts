@@ -83,7 +83,11 @@ export const heatWorkSection = (document: AnalysisDocument, words: Words): Marku
     partsTable(said),
     said.remedies.length === 0
       ? null
-      : [el('h3', { class: 'after' }, 'What would have done it'), bullets(said.remedies)],
+      : [
+          el('h3', { class: 'after' }, 'What would have done it'),
+          bullets(said.remedies),
+          said.remediesNote === null ? null : paragraph(said.remediesNote),
+        ],
     el('div', { class: 'muted' }, bullets(said.assumptions)),
   );
 };

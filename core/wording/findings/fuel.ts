@@ -11,6 +11,7 @@ import {
   WEATHER,
 } from './fuel-causes.ts';
 import { FUEL_SLOW_WORDS } from './fuel-slow-climb.ts';
+import { catchUpRemedy, wasCatchingUp } from './fast-climb.ts';
 import { wasHeatedOn } from './overshoot.ts';
 import { slownessOf } from './slow-climb.ts';
 
@@ -42,9 +43,11 @@ const FUEL_SCHEDULE = {
         tell: 'gauge pressure and damper setting in the firing notes',
       },
     ],
-    remedy: () =>
-      'Compare what was fired with the schedule. If they agree, turn up in smaller steps and let ' +
-      'the reading answer each; a valve that does not turn down is for a gas fitter.',
+    remedy: (topic) =>
+      wasCatchingUp(topic)
+        ? catchUpRemedy(topic)
+        : 'Compare what was fired with the schedule. If they agree, turn up in smaller steps and let ' +
+          'the reading answer each; a valve that does not turn down is for a gas fitter.',
     caution: () => FUEL_CAUTION,
   },
 

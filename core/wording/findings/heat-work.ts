@@ -1,6 +1,8 @@
+import type { FindingId } from '../../model/finding.ts';
 import { celsiusDelta } from '../../units.ts';
 import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from '../cautions.ts';
 import { large, line, lineOf, type Line } from '../line.ts';
+import { letterOf } from '../letters.ts';
 import { remedySentence } from '../remedies.ts';
 import { coneAtLeast, coneName, conePlace, duration, percent } from '../speech.ts';
 import {
@@ -52,6 +54,34 @@ const longHold = (topic: Topic): string | null => {
   );
 };
 
+const HEAT_WORK_IS =
+  'Heat-work is time and temperature together, and nearly all of it is done near the peak.';
+
+/** A firing within the tolerance is told of as that, and nothing is to be changed for it. */
+const isWithin = ({ document }: Topic): boolean => document.heatWork?.target?.verdict === 'within';
+
+/** The note on the schedule's hottest target, if a finding of this kind tells of it. */
+const noteAtTop = ({ document }: Topic, id: FindingId): string | null => {
+  const segments = document.schedule?.segments ?? [];
+  const top = Math.max(...segments.map(({ targetC }) => targetC));
+  const index = document.findings.findIndex(
+    ({ id: other, figures }) => other === id && segments[figures['segment'] ?? -1]?.targetC === top,
+  );
+  return index < 0 ? null : `note ${letterOf(index)}`;
+};
+
+/** What happened at the top that adds heat-work, where a finding tells of it. */
+const reasonAtTop = (topic: Topic): string | null => {
+  const over = noteAtTop(topic, 'overshoot');
+  if (over !== null) {
+    return `The likely reason is that the kiln went past its target, as ${over} tells: nearly all heat-work is done near the peak.`;
+  }
+  const slow = noteAtTop(topic, 'ramp-slow');
+  return slow === null
+    ? null
+    : `The likely reason is that the last climb took longer than planned, as ${slow} tells: time near the peak adds heat-work.`;
+};
+
 const CONES_SETTLE_IT = 'witness cones that stood beside the ware settle it';
 
 const ANOTHER_CONE_MEANT: Alternative = {
@@ -63,38 +93,33 @@ export const HEAT_WORK_WORDINGS = {
   underfired: {
     name: 'heat-work short of the cone',
     title: (topic) =>
-      line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'shortCones', 'some way')} short.`,
-    why: (topic) =>
-      'Heat-work is time and temperature together, and nearly all of it is done near the peak.' +
-      doseSentence(topic),
+      isWithin(topic)
+        ? line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant: ${conesOf(topic, 'shortCones', 'some way')} short of it, within the usual half cone.`
+        : line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'shortCones', 'some way')} short.`,
+    why: (topic) => HEAT_WORK_IS + doseSentence(topic),
     couldBe: () => [ANOTHER_CONE_MEANT],
     alternative: {
       cause: 'The ware simply got too little heat-work',
       tell: `${CONES_SETTLE_IT}: they would stand too straight`,
     },
-    remedy: (topic) => remedySentence(topic.document.heatWork, topic.say) ?? shortRemedy(topic),
+    remedy: (topic) => shortRemedy(topic),
     caution: () => HOTTER_CAUTION,
   },
 
   overfired: {
     name: 'heat-work past the cone',
     title: (topic) =>
-      line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'overCones', 'some way')} too much.`,
+      isWithin(topic)
+        ? line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant: ${conesOf(topic, 'overCones', 'some way')} past it, within the usual half cone.`
+        : line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'overCones', 'some way')} too much.`,
     why: (topic) =>
-      longHold(topic) ??
-      'A slow approach and a hold near the peak go on adding heat-work although the reading rises ' +
-        `no further.${doseSentence(topic)}`,
+      longHold(topic) ?? `${reasonAtTop(topic) ?? HEAT_WORK_IS}${doseSentence(topic)}`,
     couldBe: () => [ANOTHER_CONE_MEANT],
     alternative: {
       cause: 'The ware got more heat-work than was meant',
       tell: `${CONES_SETTLE_IT}: they would be flat`,
     },
-    remedy: (topic) =>
-      (longHold(topic) === null
-        ? ''
-        : 'Check the hold in the programme, and whether hours and minutes were mixed up. ') +
-      (remedySentence(topic.document.heatWork, topic.say) ??
-        'Shorten the hold first, then lower the peak, and put cones in to see what it did.'),
+    remedy: (topic) => pastRemedy(topic),
     caution: () => STUCK_WARE_CAUTION,
   },
 
@@ -121,13 +146,44 @@ export const HEAT_WORK_WORDINGS = {
   },
 } satisfies Record<string, FindingWording>;
 
+const NOTHING_TO_CHANGE = 'Nothing needs changing for this while cones beside the ware agree.';
+
+/** What is to be mended first where the firing went past its cone for a reason that is told. */
+const pastRemedy = (topic: Topic): string => {
+  const { document, say } = topic;
+  if (isWithin(topic)) {
+    const slow = noteAtTop(topic, 'ramp-slow');
+    return slow === null
+      ? NOTHING_TO_CHANGE
+      : `${NOTHING_TO_CHANGE} Once the kiln keeps its rate again (${slow}), this goes with it.`;
+  }
+  const check =
+    longHold(topic) === null
+      ? ''
+      : 'Check the hold in the programme, and whether hours and minutes were mixed up. ';
+  return (
+    check +
+    (remedySentence(document, say) ??
+      'Shorten the hold first, then lower the peak, and put cones in to see what it did.')
+  );
+};
+
 /** From here on a firing was not a little short: something stopped it, or another programme ran. */
 const FAR_SHORT_CONES = 2;
 
-const shortRemedy = ({ finding: { figures } }: Topic): string =>
-  (figures['shortCones'] ?? Infinity) < FAR_SHORT_CONES
-    ? 'Hold longer at the peak or go a little higher, and put cones in to see what it did.'
-    : 'This is more than a little short: find out what ended the firing or which programme ran, then fire the load again to its full cone.';
+const shortRemedy = (topic: Topic): string => {
+  const { finding, document, say } = topic;
+  if (isWithin(topic)) return NOTHING_TO_CHANGE;
+  const isFarShort = (finding.figures['shortCones'] ?? Infinity) >= FAR_SHORT_CONES;
+  const reckoned = remedySentence(document, say);
+  if (document.heatWork?.remedies.length || !isFarShort) {
+    return (
+      reckoned ??
+      'Hold longer at the peak or go a little higher, and put cones in to see what it did.'
+    );
+  }
+  return 'This is more than a little short: find out what ended the firing or which programme ran, then fire the load again to its full cone.';
+};
 
 const wrongEndRemedy = ({ document }: Topic): string => {
   const target = document.heatWork?.target?.cone;

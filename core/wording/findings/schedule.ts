@@ -1,60 +1,35 @@
-import { celsiusDelta } from '../../units.ts';
 import { ELECTRICAL_CAUTION } from '../cautions.ts';
 import { line, type Line } from '../line.ts';
+import { FAST_CLIMB } from './fast-climb.ts';
 import { OVERSHOOT } from './overshoot.ts';
 import { SCHEDULE_SUSPECT } from './schedule-suspect.ts';
-import { SLOW_WORDS, slowTitle, slownessOf } from './slow-climb.ts';
+import { SLOW_WORDS, slowRemedy, slowTitle, slowWhy, slownessOf } from './slow-climb.ts';
 import {
   atItsTime,
   differenceOf,
   legOf,
   minutesOf,
-  rateOf,
   targetOf,
   temperatureOf,
   type FindingWording,
   type Topic,
 } from '../topic.ts';
 
-/** From how hot a last climb counts for the cone: heat-work is negligible far below the peak. */
-const lastStretch = ({ say }: Topic) => say.difference(celsiusDelta(100));
-
 export const SCHEDULE_WORDINGS = {
   'ramp-slow': {
     name: 'a climb slower than planned',
     title: (topic) => slowTitle(topic),
-    why: (topic) => SLOW_WORDS[slownessOf(topic)].why,
+    why: (topic) => slowWhy(topic, SLOW_WORDS),
     couldBe: (topic) => SLOW_WORDS[slownessOf(topic)].couldBe,
     alternative: {
       cause: 'The kiln could not keep the planned rate',
       tell: 'the curve falls behind the plan while the controller calls for full power',
     },
-    remedy: (topic) => SLOW_WORDS[slownessOf(topic)].remedy,
+    remedy: (topic) => slowRemedy(topic, SLOW_WORDS),
     caution: () => ELECTRICAL_CAUTION,
   },
 
-  'ramp-fast': {
-    name: 'a climb faster than planned',
-    title: (topic) =>
-      line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'more')} where ${rateOf(topic, 'plannedCPerHour', 'less')} was planned.`,
-    why: (topic) =>
-      'The climb outran the plan. Early in a firing that can burst or crack ware; over the last ' +
-      `${lastStretch(topic)} it means less heat-work for the same peak.`,
-    couldBe: () => [
-      {
-        cause: 'The controller ran another programme than the one given here',
-        tell: 'the programme as it stands in the controller',
-      },
-    ],
-    alternative: {
-      cause: 'The kiln climbed faster than the plan',
-      tell: 'the slope lies above the planned rate over the whole leg',
-    },
-    remedy: () =>
-      'Compare the programme in the controller with the schedule. If they agree, look for a relay ' +
-      'that stays on: heating went on although the controller should have held it back.',
-    caution: () => ELECTRICAL_CAUTION,
-  },
+  'ramp-fast': FAST_CLIMB,
 
   'hold-short': {
     name: 'a hold cut short',

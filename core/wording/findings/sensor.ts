@@ -63,8 +63,8 @@ export const SENSOR_WORDINGS = {
     title: (topic) =>
       line`The readings jump out of the curve and return ${countOf(topic, 'times', 'several')} times, by up to ${differenceOf(topic, 'largestDeltaC', 'far more than noise')}.`,
     why: () =>
-      'No kiln changes so fast. The jumps were taken out before anything was measured; they are ' +
-      'listed with the repairs.',
+      'No kiln changes so fast. The jumps were taken out before anything was measured; the account ' +
+      'of the reading lists them as spikes and dropouts.',
     couldBe: () => [
       {
         cause: 'A relay or another machine disturbs the lead',

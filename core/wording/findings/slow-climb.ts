@@ -1,5 +1,6 @@
+import { noteOn } from '../letters.ts';
 import { line, type Line } from '../line.ts';
-import { legOf, minutesOf, rateOf, type Alternative, type Topic } from '../topic.ts';
+import { legOf, minutesOf, rateOf, temperatureOf, type Alternative, type Topic } from '../topic.ts';
 
 /** What a climb's lateness looks like: lost in a fall, run at the next segment's rate, or slow. */
 export type Slowness = 'fell' | 'fell-and-slow' | 'at-next-rate' | 'slow';
@@ -26,8 +27,13 @@ const fallTitle = (topic: Topic): Line =>
 const nextTitle = (topic: Topic): Line =>
   line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'less')}, about as the next segment was to, where ${rateOf(topic, 'plannedCPerHour', 'more')} was planned, and took ${minutesOf(topic, 'lateMinutes', 'some time')} longer than it should.`;
 
-const plainTitle = (topic: Topic): Line =>
-  line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'less')} where ${rateOf(topic, 'plannedCPerHour', 'more')} was planned, and took ${minutesOf(topic, 'lateMinutes', 'some time')} longer than it should.`;
+/** A climb that stopped short of its target did not take longer, it came less far. */
+const plainTitle = (topic: Topic): Line => {
+  const rates = line`On ${legOf(topic, 'climb')} the kiln made ${rateOf(topic, 'achievedCPerHour', 'less')} where ${rateOf(topic, 'plannedCPerHour', 'more')} was planned`;
+  return topic.finding.figures['cameToC'] === undefined
+    ? line`${rates}, and took ${minutesOf(topic, 'lateMinutes', 'some time')} longer than it should.`
+    : line`${rates}: it came to ${temperatureOf(topic, 'cameToC', 'less')} only, ${minutesOf(topic, 'behindPlanMinutes', 'some time')} behind the plan.`;
+};
 
 /** The title of a late climb. */
 export const slowTitle = (topic: Topic): Line => {
@@ -92,4 +98,40 @@ export const SLOW_WORDS: Readonly<Record<Slowness, SlowWords>> = {
       'Compare the entries in the controller with the schedule, this segment and the next one ' +
       'first. Only if they agree look at what the kiln can do.',
   },
+};
+
+/** The note that tells of a loss of power before this climb ended, which is then its cause. */
+const lossBefore = ({ finding, document: { findings } }: Topic): string | null => {
+  const endSeconds = Math.max(...finding.evidence.map(({ toSeconds }) => toSeconds));
+  const loss = findings.find(({ id }) => id === 'element-lost');
+  const isBefore = loss?.evidence.some(({ fromSeconds }) => fromSeconds < endSeconds) ?? false;
+  return isBefore ? noteOn(findings, 'element-lost') : null;
+};
+
+/** The note that tells of what a late climb comes from, where one does. */
+const causeOf = (topic: Topic): string | null => {
+  const slowness = slownessOf(topic);
+  if (slowness === 'at-next-rate') return null;
+  return slowness === 'fell'
+    ? noteOn(topic.document.findings, 'power-interrupted')
+    : lossBefore(topic);
+};
+
+type AllSlowWords = Readonly<Record<Slowness, SlowWords>>;
+
+/** Why a climb was late; of a cause that another note tells, no more than where it stands. */
+export const slowWhy = (topic: Topic, words: AllSlowWords): string => {
+  const slowness = slownessOf(topic);
+  const cause = causeOf(topic);
+  return slowness === 'slow' && cause !== null
+    ? `A part of the kiln’s power was lost, as ${cause} tells, and with the rest it could not keep this rate.`
+    : words[slowness].why;
+};
+
+/** What to do about a late climb; where another note tells of the cause, what that note says. */
+export const slowRemedy = (topic: Topic, words: AllSlowWords): string => {
+  const cause = causeOf(topic);
+  return cause === null
+    ? words[slownessOf(topic)].remedy
+    : `Do what ${cause} says: the cause stands there. The schedule can stay as it is.`;
 };

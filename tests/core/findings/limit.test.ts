@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isBeyond } from '../../../core/findings/limit.ts';
+import { isBeyond, reached } from '../../../core/findings/limit.ts';
 
 describe('a limit on how far a leg is off its time', () => {
   const limit = { percent: 10, leastMinutes: 5, minutes: 20 };
@@ -17,4 +17,10 @@ describe('a limit on how far a leg is off its time', () => {
     expect(isBeyond({ ...limit, minutes: Infinity }, 9, 500)).toBe(false);
     expect(isBeyond({ ...limit, minutes: Infinity }, 10, 500)).toBe(true);
   });
+});
+
+test('no limit stands beside a figure that keeps it', () => {
+  const limits = { slowerPercent: 10, lateMinutes: 10, madeUpMinutes: 8 };
+  expect(reached({ slowerPercent: 9.5, lateMinutes: 31 }, limits)).toEqual({ lateMinutes: 10 });
+  expect(reached({ slowerPercent: 10 }, limits)).toEqual({ slowerPercent: 10 });
 });

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { certainlyMissed, heatWorkEvidence, offTarget } from '../../../core/findings/off-target.ts';
+import {
+  certainlyMissed,
+  heatWorkEvidence,
+  isNearNamesake,
+  offTarget,
+} from '../../../core/findings/off-target.ts';
 import { seconds } from '../../../core/units.ts';
 import { heatWorkAt } from '../../builders/facts.ts';
 
@@ -71,4 +76,15 @@ describe('where the heat-work was done', () => {
       { fromSeconds: 7, toSeconds: 7 },
     ]);
   });
+});
+
+test('a zero is lost or added only where the firing came out at the namesake', () => {
+  const near = (position: number, cone: '6' | '06' | '017') =>
+    isNearNamesake(offTarget(heatWorkAt(position, cone))!);
+  // Cone 06 stands at −5 on the scale, cone 6 at 6; cone 17 is none.
+  expect(near(-4.9, '6')).toBe(true);
+  expect(near(6.9, '06')).toBe(true);
+  expect(near(7.4, '6')).toBe(false);
+  expect(near(4.6, '6')).toBe(false);
+  expect(near(-15, '017')).toBe(false);
 });

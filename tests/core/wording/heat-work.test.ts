@@ -40,10 +40,10 @@ describe('the heat-work', () => {
 
   it('says how the target was missed, in cones and degrees', () => {
     expect(heatWorkWords(troubled, say)!.target).toBe(
-      'Cone 6 was meant: 0.6 of a cone short (its end point was missed by 20 °C).',
+      'Cone 6 was meant: 0.6 of a cone short (its end point was missed by about 20 °C).',
     );
     expect(heatWorkWords(exampleDocument('good-firing'), say)!.target).toContain(
-      'reached within the usual half cone (its end point was passed by 4.5 °C)',
+      'reached within the usual half cone (its end point was passed by about 5 °C)',
     );
   });
 
@@ -64,7 +64,7 @@ describe('the heat-work', () => {
     expect(parts.map(({ index }) => shares[index])).toEqual(
       shares.filter((share) => share >= 0.005),
     );
-    expect(parts[0]?.added).toBe('up to the first cone');
+    expect(parts[0]?.added).toBe('up to cone 5');
     expect(parts[1]?.name).toBe('Hold, 12 h 12 min to 12 h 21 min');
   });
 

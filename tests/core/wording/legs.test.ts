@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { legName, legsWords, overshootWords } from '../../../core/wording/legs.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
+import type { Finding } from '../../../core/model/finding.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
+import { finding } from './builders.ts';
 
 const say = speechIn('C');
 
@@ -23,6 +25,25 @@ describe('the legs', () => {
     expect(rows[4]?.planned?.lasted).toBe('45 min');
     expect(rows.map(({ departs }) => departs)).toEqual([false, false, false, true, true, false]);
     expect(note).toContain('certainty of 86 %');
+  });
+
+  it('call a climb that was late by a fall held up, not slow', () => {
+    const slow = (figures: Record<string, number>, instead: Finding['instead'] = []) => {
+      const findings = [{ ...finding('ramp-slow', { segment: 2, ...figures }), instead }];
+      return legsWords({ ...troubled, findings }, say).rows[3]?.verdict;
+    };
+    expect(slow({ fallenMinutes: 83 }, ['power-interrupted'])).toBe('held up by a fall');
+    expect(slow({ fallenMinutes: 83 }, ['power-interrupted', 'heavy-load'])).toBe('slow');
+    expect(slow({})).toBe('slow');
+    expect(slow({ segment: 1, fallenMinutes: 83 })).toBe('slow');
+  });
+
+  it('say of a hold that ran off its level that it did', () => {
+    const legs = troubled.alignment!.legs.map((leg, i) =>
+      i === 4 ? { ...leg, verdict: 'off-level' as const } : leg,
+    );
+    const said = legsWords({ ...troubled, alignment: { ...troubled.alignment!, legs } }, say);
+    expect(said.rows[4]).toMatchObject({ verdict: 'off its level', departs: true });
   });
 
   it('warn where the schedule could hardly be laid on the log', () => {

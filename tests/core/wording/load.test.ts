@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { celsius } from '../../../core/units.ts';
 import { loadWords } from '../../../core/wording/load.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
+import { finding } from './builders.ts';
 
 describe('whether the load can be saved', () => {
   const troubled = exampleDocument('troubled-firing');
@@ -12,6 +13,16 @@ describe('whether the load can be saved', () => {
     expect(advice).toContain('fired again to cone 6');
     expect(advice).toContain('whole firing');
     expect(caution).toContain('over-temperature cut-out');
+  });
+
+  it('does not call a record blameless whose couple was failing', () => {
+    const good = exampleDocument('good-firing');
+    const withCouple = (severity: 'act' | 'watch') =>
+      loadWords({ ...good, findings: [{ ...finding('sensor-open'), severity }] });
+    expect(withCouple('act').answer).not.toContain('Nothing in the record');
+    expect(withCouple('act').answer).toContain('the couple that gave them was failing');
+    expect(withCouple('act').advice).toContain('cones that stood beside the ware');
+    expect(withCouple('watch').answer).toContain('Nothing in the record');
   });
 
   it('leaves short bisque the choice to be glazed as it is', () => {

@@ -39,7 +39,7 @@ describe('the words for ids of the account', () => {
     expect(delimiterName(';')).toBe('semicolons');
     expect(delimiterName('~')).toBe('“~”');
     expect(unitName('F')).toBe('degrees Fahrenheit');
-    expect(decisionClause('header-line', 'none')).toBe('the columns have no names');
+    expect(decisionClause('header-line', 'none')).toBe('no line names the columns');
     expect(decisionClause('header-line', '3')).toBe('the columns are named on line 3');
     expect(decisionClause('interval', '60')).toBe('rows are 60 s apart');
     expect(decisionClause('decimal-mark', ',')).toBe('the decimal mark is a comma');

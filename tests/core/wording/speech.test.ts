@@ -159,6 +159,18 @@ describe('temperatures', () => {
     expect(inF.rate(celsiusPerHour(-150))).toBe('270 °F/h');
   });
 
+  it('says how far two readings are apart by what is said of each', () => {
+    // 1173.6 and 1215.4 are 41.8 apart; they are said as 1174 and 1215.
+    expect(inC.apart(celsius(1173.6), celsius(1215.4))).toBe('41 °C');
+    expect(inF.apart(celsius(1000), celsius(990))).toBe('18 °F');
+    expect(inC.apart(celsius(20), celsius(20.4))).toBe('0 °C');
+  });
+
+  it('says what is not known to a tenth in whole degrees', () => {
+    expect(inC.wholeDifference(celsiusDelta(-4.6))).toBe('5 °C');
+    expect(inF.wholeDifference(celsiusDelta(4.6))).toBe('8 °F');
+  });
+
   it('tells small differences to a tenth', () => {
     expect(inC.difference(celsiusDelta(0.44))).toBe('0.4 °C');
     expect(inC.difference(celsiusDelta(9.97))).toBe('10 °C');

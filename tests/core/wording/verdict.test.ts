@@ -121,11 +121,38 @@ describe('a firing with trouble', () => {
   it('is told in order: heat-work, schedule, couple, with what would have done it', () => {
     const verdict = verdictOf(exampleDocument('troubled-firing'));
     expect(verdict.map(({ text }) => text)).toEqual([
-      'By this log the ware got cone 5½ (likely cone 5 to cone 6) where cone 6 was meant, 0.6 of a cone short; what would have done it: 58 min more at the peak (between 24 min and 1 h 50 min).',
+      'By this log the ware got cone 5½ (likely cone 5 to cone 6) where cone 6 was meant, 0.6 of a cone short; what would have done it: a hold of 1 h 07 min at the peak (between 33 min and 1 h 59 min), where this one had 9 min.',
       'On the climb to 1188 °C the kiln made 44 °C/h where 60 °C/h was planned, and took 1 h 07 min longer than it should. 2 more findings of this kind below.',
-      'The thermocouple gave no reading for 12 min, 9 h 42 min into the log. One more finding of this kind below.',
+      'The thermocouple gave no reading for 12 min, 9 h 42 min into the log. One more finding of this kind below. Only cones beside the ware can say whether the couple told the truth.',
     ]);
     expect(verdict[0]?.evidence).toEqual({ to: 'finding', index: 3 });
+  });
+
+  it('does not offer another peak where the schedule was right and the kiln did not follow it', () => {
+    const troubled = exampleDocument('troubled-firing');
+    const findings = [
+      finding('underfired', { shortCones: 0.6, asPlannedOffCones: 0.1 }),
+      ...troubled.findings.filter(({ id }) => id !== 'underfired'),
+    ];
+    const [first] = verdictOf({ ...troubled, findings });
+    expect(first?.text).toMatch(/short; as planned, the schedule comes to cone 6\.$/);
+  });
+
+  it('gives the range no second time by the name that stands there already', () => {
+    const good = exampleDocument('good-firing');
+    const cone = { ...good.heatWork!.cone, position: 6.27, lowPosition: 5.8, highPosition: 6.4 };
+    const heatWork = { ...good.heatWork!, cone };
+    expect(verdictOf({ ...good, heatWork })[0]?.text).toMatch(
+      /as meant, a quarter of a cone past it\.$/,
+    );
+  });
+
+  it('says nothing of cones where nothing was fired', () => {
+    const { trace, ...rest } = exampleDocument('no-schedule');
+    const cold = { ...rest, heatWork: null, findings: [], trace: { ...trace, peakC: celsius(60) } };
+    expect(verdictOf(cold).map(({ text }) => text)).toEqual([
+      'The log shows no firing: its hottest reading is 60 °C.',
+    ]);
   });
 
   it('never grows beyond four sentences', () => {

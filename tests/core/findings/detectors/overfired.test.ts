@@ -13,9 +13,13 @@ const at = (position: number | null, rangeCones = 0.5) =>
   facts({ heatWork: heatWorkAt(position, '6', { rangeCones }) });
 
 describe('heat-work beyond the cone', () => {
+  test('offers the lost zero only where the firing came out at the namesake', () => {
+    expect(onlyFinding(overfired, at(7.5)).instead).not.toContain('wrong-end-cone');
+  });
+
   test('is told in cones and in degrees of end point', () => {
     const { figures, thresholds } = onlyFinding(overfired, at(7.5));
-    expect(figures).toEqual({ overCones: 1.5, overDeltaC: 30 });
+    expect(figures).toMatchObject({ overCones: 1.5, pastMarginC: 30 });
     expect(thresholds).toEqual({ overCones: 0.5 });
   });
 

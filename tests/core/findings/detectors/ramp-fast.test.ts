@@ -19,6 +19,8 @@ describe('a fast ramp', () => {
     expect(finding.figures.achievedCPerHour).toBeCloseTo(78, 9);
     expect(finding.figures.fasterPercent).toBeCloseTo(30, 9);
     expect(finding.figures.earlyMinutes).toBeCloseTo(45, 9);
+    expect(finding.figures).not.toHaveProperty('behindDeltaC');
+    expect(finding.instead[0]).toBe('power-stuck-on');
     expect(finding.evidence[0]).toMatchObject({ fromSeconds: 450 * 60, toSeconds: 600 * 60 });
   });
 
@@ -47,6 +49,10 @@ describe('a fast ramp', () => {
     const finding = onlyFinding(rampFast, catchingUp);
     expect(finding.severity).toBe('note');
     expect(finding.figures.achievedCPerHour).toBeCloseTo(90.8, 1);
+    expect(finding.figures.behindDeltaC).toBeCloseTo(100, 6);
+    expect(finding.figures.madeUpMinutes).toBeCloseTo(100, 6);
+    expect(finding.figures).not.toHaveProperty('earlyMinutes');
+    expect(finding.instead).not.toContain('power-stuck-on');
   });
 
   test('that makes up for time lost before is a note, and one that overtakes the plan is not', () => {

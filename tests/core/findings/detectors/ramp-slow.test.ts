@@ -27,6 +27,23 @@ describe('a slow ramp', () => {
     expect(finding.figures.slowerPercent).toBeCloseTo(25, 9);
     expect(finding.figures.lateMinutes).toBeCloseTo(65, 9);
     expect(finding.figures.behindPlanMinutes).toBeCloseTo(65, 9);
+    expect(finding.figures).not.toHaveProperty('cameToC');
+  });
+
+  test('that stopped short of its target is as far behind the plan as it is late', () => {
+    // By the clock after 360 min, but 90 of 900 °C short: the plan was there 36 min before.
+    const short = firingFacts({ middleRamp: { toC: 930, verdict: 'not-reached' } });
+    const { figures, thresholds } = onlyFinding(rampSlow, short);
+    expect(figures.cameToC).toBe(930);
+    expect(figures.lateMinutes).toBeCloseTo(36, 9);
+    expect(figures.behindPlanMinutes).toBeCloseTo(36, 9);
+    expect(thresholds).toEqual({ lateMinutes: 10 });
+  });
+
+  test('has no limit beside a figure that keeps it', () => {
+    // 34 min on 360 are 8.6 % slower.
+    const { thresholds } = onlyFinding(rampSlow, firingFacts({ middleRamp: { minutes: 394 } }));
+    expect(thresholds).toEqual({ lateMinutes: 10 });
   });
 
   test.each([

@@ -9,7 +9,7 @@ it('heat-work shows three cones, the dose, where it came from and what would hav
   expect(markup.match(/class="cone"/g)).toHaveLength(3);
   expect(markup).toContain('class="dose"');
   expect(markup).toContain('Hold, ');
-  expect(markup).toContain('58\u00a0min more at the peak');
+  expect(markup).toMatch(/A hold of 1\sh\s07\smin at the peak.*Change one of these at a time/);
 });
 
 it('heat-work that is not known is said to be so', () => {

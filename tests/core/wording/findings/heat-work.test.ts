@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { HEAT_WORK_WORDINGS } from '../../../../core/wording/findings/heat-work.ts';
-import { topic } from '../builders.ts';
+import { finding, topic } from '../builders.ts';
 
 describe('the wordings of heat-work', () => {
   it('say how far short, and what would have done it', () => {
@@ -9,12 +9,14 @@ describe('the wordings of heat-work', () => {
       'The heat-work comes to cone 5½ where cone 6 was meant, 0.6 of a cone short.',
     );
     expect(HEAT_WORK_WORDINGS.underfired.why(about)).toContain('cone 6 got 45 % of the dose');
-    expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain('58 min more at the peak');
+    expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain(
+      'a hold of 1 h 07 min at the peak',
+    );
   });
 
   it('say it in the reader’s degrees', () => {
     const about = topic('underfired', { shortCones: 0.56 }, 'F');
-    expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain('a peak 34 °F higher');
+    expect(HEAT_WORK_WORDINGS.underfired.remedy(about)).toContain('a peak of 2197 °F');
   });
 
   it('do not advise a little more where a firing was far short', () => {
@@ -43,7 +45,32 @@ describe('the wordings of heat-work', () => {
       /^The likely reason is the hold at 1188 °C: it lasted 1 h 30 min where 15 min was planned/,
     );
     expect(remedy(about)).toMatch(/^Check the hold in the programme.* hours and minutes/);
-    expect(why(topic('overfired', { overCones: 2.2 }))).not.toContain('likely reason');
+    expect(why(topic('overfired', { overCones: 2.2 }))).not.toContain('hold at');
+  });
+
+  it('say of a firing within the tolerance that nothing needs changing', () => {
+    const about = topic('overfired', { overCones: 0.4 });
+    about.document.heatWork!.target!.verdict = 'within';
+    const { title, remedy } = HEAT_WORK_WORDINGS.overfired;
+    expect(title(about).text).toContain('0.4 of a cone past it, within the usual half cone');
+    // The troubled firing's first finding is a last climb that ran late.
+    expect(remedy(about)).toMatch(/^Nothing needs changing.*keeps its rate again \(note A\)/);
+    const short = topic('underfired', { shortCones: 0.4 });
+    short.document.heatWork!.target!.verdict = 'within';
+    expect(HEAT_WORK_WORDINGS.underfired.title(short).text).toContain('short of it, within');
+    expect(HEAT_WORK_WORDINGS.underfired.remedy(short)).toMatch(/^Nothing needs changing/);
+  });
+
+  it('name what happened at the top before a slow approach', () => {
+    const about = topic('overfired', { overCones: 1.4 });
+    const { why } = HEAT_WORK_WORDINGS.overfired;
+    const said = (...findings: typeof about.document.findings) =>
+      why({ ...about, document: { ...about.document, findings } });
+    const slow = finding('ramp-slow', { segment: 2 });
+    expect(said(slow)).toContain('the last climb took longer than planned, as note A tells');
+    expect(said(slow, finding('overshoot', { segment: 2 }))).toContain('as note B tells');
+    // Low down neither adds heat-work.
+    expect(said(finding('ramp-slow', { segment: 0 }))).toMatch(/^Heat-work is time and/);
   });
 
   it('say of a lower bound that it is one', () => {
