@@ -151,7 +151,7 @@ export const analyzeJoinedTraces = (
 export const analyzeJoined = (first: LogFile, second: LogFile, options: Options = {}): Analysis => {
   const read = ({ bytes, fileName, host = {} }: LogFile): LogRead => {
     const log = chooseFiring(
-      readLog(bytes, fileName, options.reading, host),
+      readLog(bytes, fileName, options.reading, { ...host, knownCouple: options.couple?.type }),
       options.reading?.firing,
     );
     return { log, trace: makeTrace(log), sha256: host.sha256 };

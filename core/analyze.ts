@@ -113,7 +113,7 @@ export const analyze = (
   host: AnalysisHost = {},
 ): Analysis => {
   const log = chooseFiring(
-    readLog(bytes, fileName, options.reading, host),
+    readLog(bytes, fileName, options.reading, { ...host, knownCouple: options.couple?.type }),
     options.reading?.firing,
   );
   const trace = makeTrace(log);

@@ -1,5 +1,5 @@
 import type { Log } from '../model/log.ts';
-import type { ReadingDecisions } from '../model/options.ts';
+import type { CoupleType, ReadingDecisions } from '../model/options.ts';
 import { Refusal } from '../model/refusal.ts';
 import { Account } from './account.ts';
 import { assembleLog } from './assemble/assemble-log.ts';
@@ -15,6 +15,8 @@ import { readTyped } from './typed/read-typed.ts';
 export interface ReadingEnvironment {
   /** Names the encoding of bytes that are neither UTF-8 nor UTF-16, as TextDecoder calls it. */
   readonly guessEncoding?: GuessEncoding;
+  /** The kiln's couple as the person knows it: used for voltages of which the file names none. */
+  readonly knownCouple?: CoupleType | undefined;
   /** Keeps to the careful path for every row. The result is the same; tests compare. */
   readonly isCareful?: boolean;
 }
@@ -80,5 +82,6 @@ export const readLog = (
   const account = new Account();
   const text = openLogText(bytes, decisions, environment, account);
   const file = { name: fileName, byteLength: bytes.length };
-  return assembleLog(readTable(text, file, decisions, environment, account));
+  const table = readTable(text, file, decisions, environment, account);
+  return assembleLog({ ...table, knownCouple: environment.knownCouple });
 };

@@ -1,3 +1,4 @@
+import { celsius, temperatureIn, type TemperatureUnit } from '../units.ts';
 import { idAsWords } from './checks.ts';
 
 /**
@@ -5,7 +6,7 @@ import { idAsWords } from './checks.ts';
  * a row. The ids come from the rooms that read; an id that has no words of its own here is still
  * said, by its own name.
  */
-const DECISIONS: Readonly<Record<string, (choice: string) => string>> = {
+const DECISIONS: Readonly<Record<string, (choice: string, unit: TemperatureUnit) => string>> = {
   encoding: (choice) => `the characters are read as ${choice}`,
   format: (choice) => `the file is ${FORMATS[choice] ?? choice}`,
   delimiter: (choice) => `cells are parted by ${delimiterName(choice)}`,
@@ -39,13 +40,17 @@ const DECISIONS: Readonly<Record<string, (choice: string) => string>> = {
       'the temperature of the cold junction stands',
       'no column is the cold junction',
     ),
-  'cold-junction': (choice) =>
+  'cold-junction': (choice, unit) =>
     choice === 'compensated'
       ? 'the cold junction is allowed for in the voltages'
-      : `the cold junction stood at ${choice} °C`,
+      : `the cold junction stood at ${temperatureOf(choice, unit)}`,
   'no-reading-marks': (choice) => `these stand for no reading: “${choice}”`,
   'lines-aside': (choice) => `lines that are no rows were left aside: ${choice}`,
 };
+
+/** A temperature that is written in °C, in the reader's unit and to a tenth. */
+const temperatureOf = (choice: string, unit: TemperatureUnit): string =>
+  `${Math.round(temperatureIn(celsius(Number(choice)), unit) * 10) / 10} °${unit}`;
 
 const FORMATS: Readonly<Record<string, string>> = {
   delimited: 'delimited text',
@@ -196,9 +201,9 @@ const REJECTIONS: Readonly<Record<string, string>> = {
   'line-too-long': 'longer than any row of a log',
 };
 
-/** A decision as a clause: `fields are parted by semicolons`. */
-export const decisionClause = (what: string, choice: string): string =>
-  DECISIONS[what]?.(choice) ?? `${idAsWords(what)}: “${choice}”`;
+/** A decision as a clause: `fields are parted by semicolons`; temperatures in the reader's unit. */
+export const decisionClause = (what: string, choice: string, unit: TemperatureUnit = 'C'): string =>
+  DECISIONS[what]?.(choice, unit) ?? `${idAsWords(what)}: “${choice}”`;
 
 /** Why a decision was taken, as a clause. */
 export const decisionReason = (why: string): string => REASONS[why] ?? idAsWords(why);

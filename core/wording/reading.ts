@@ -1,6 +1,7 @@
 import type { AnalysisDocument } from '../model/document.ts';
 import type { Channel, Decision, RejectedRow, Source } from '../model/source.ts';
 import type { Repair, TraceSummary } from '../model/trace.ts';
+import type { TemperatureUnit } from '../units.ts';
 import {
   decisionClause,
   decisionReason,
@@ -147,8 +148,8 @@ export const isGuess = ({ certainty }: Pick<Decision, 'certainty'>): boolean =>
   certainty < GUESS_BELOW;
 
 /** One decision in words. */
-export const decisionWords = (decision: Decision): DecisionWords => ({
-  said: `${sentence(decisionClause(decision.what, decision.choice))}: ${decisionReason(decision.why)}.`,
+export const decisionWords = (decision: Decision, unit: TemperatureUnit = 'C'): DecisionWords => ({
+  said: `${sentence(decisionClause(decision.what, decision.choice, unit))}: ${decisionReason(decision.why)}.`,
   certainty: certaintyWord(decision.certainty),
   isGuess: isGuess(decision),
 });
@@ -182,7 +183,9 @@ export const readingWords = (
       holesSentence(trace),
       repairs.length === 0 ? null : `${sentence(repairs.join('; '))}.`,
     ].filter((said) => said !== null),
-    decisions: both.flatMap(({ decisions }) => decisions.map(decisionWords)),
+    decisions: both.flatMap(({ decisions }) =>
+      decisions.map((one) => decisionWords(one, say.unit)),
+    ),
     warnings: both.flatMap(({ warnings }) => warnings.map(warningSentence)),
     assumptions: source.time.assumptions.map(timeAssumption),
     repairs,

@@ -83,7 +83,14 @@ const beside = (
 ) =>
   parted === null
     ? sideColumns(table, main, rows, scale)
-    : sideSeries(parted, table.plan.time.form === 'clock', rows, time, scale, table);
+    : sideSeries(
+        parted,
+        ['clock', 'clock-parts'].includes(table.plan.time.form),
+        rows,
+        time,
+        scale,
+        table,
+      );
 
 const startTimes = (seconds: Float64Array, rows: Uint32Array): Float64Array => {
   const at = gather(seconds, rows);

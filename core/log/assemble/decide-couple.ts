@@ -6,7 +6,9 @@ import { COUPLE_TYPES } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
 import {
   coldJunctionInName,
+  coupleTypeFor,
   coupleTypeIn,
+  coupleTypesIn,
   declaredColdJunction,
   textsOf,
 } from '../text/couple-text.ts';
@@ -22,28 +24,44 @@ interface Decided<Value> {
   readonly certainty: number;
 }
 
-/** The couple type of a column or channel: as the person says, its name, or the preamble. */
+/** What the person says of the couple: of this log, and of the kiln. */
+export interface CoupleSaid {
+  readonly decisions: ReadingDecisions;
+  readonly known?: CoupleType | undefined;
+}
+
+/**
+ * The couple type of a column or channel: as the person says of the log, its name, what the person
+ * knows of the kiln, or the lines above the table, where they name one type or one for this column.
+ */
 export const coupleTypeOf = (
   name: string,
   sample: TableSample,
-  decisions: ReadingDecisions,
+  { decisions, known }: CoupleSaid,
 ): Decided<CoupleType> | null => {
   if (decisions.coupleType !== undefined) {
     return { value: decisions.coupleType, why: 'given', certainty: 1 };
   }
   const byName = coupleTypeIn([name]);
   if (byName !== null) return { value: byName, why: 'header', certainty: 0.97 };
-  const byPreamble = coupleTypeIn(textsOf(sample.preamble));
+  if (known !== undefined) return { value: known, why: 'given', certainty: 0.95 };
+  const texts = textsOf(sample.preamble);
+  const byPreamble = coupleTypeIn(texts) ?? coupleTypeFor(name, sample.preamble);
   return byPreamble === null ? null : { value: byPreamble, why: 'preamble', certainty: 0.9 };
 };
 
-/** @throws Refusal `no-temperature`, always: nothing says which couple gave the voltages. */
-export const refuseCouple = (name: string, unit: ChannelUnit): never => {
+/** @throws Refusal `no-temperature`, always: nothing says which couple gave the voltages of `name`. */
+export const refuseCouple = (name: string, unit: ChannelUnit, sample: TableSample): never => {
   const what = unit === 'uV' ? 'microvolts' : 'millivolts';
+  const types = coupleTypesIn(textsOf(sample.preamble));
+  const why =
+    types.length > 1
+      ? `the lines above the table name several couples (${types.join(', ')})`
+      : 'nothing in the file says of which couple';
   throw new Refusal(
     'no-temperature',
-    `the readings in “${name}” are ${what}, and nothing in the file says of which couple; give ` +
-      `the couple type (${COUPLE_TYPES.join(', ')})`,
+    `the readings in “${name}” are ${what}, and ${why}; give the couple type ` +
+      `(${COUPLE_TYPES.join(', ')})`,
   );
 };
 
@@ -110,12 +128,12 @@ export const decideCouple = (
   unit: 'mV' | 'uV',
   sample: TableSample,
   column: ColdColumn | null,
-  decisions: ReadingDecisions,
+  said: CoupleSaid,
   account: Account,
 ): Couple => {
-  const type = coupleTypeOf(name, sample, decisions) ?? refuseCouple(name, unit);
+  const type = coupleTypeOf(name, sample, said) ?? refuseCouple(name, unit, sample);
   account.decide('couple-type', type.value, type.why, type.certainty);
-  return { type: type.value, coldC: decideCold(name, sample, column, decisions, account) };
+  return { type: type.value, coldC: decideCold(name, sample, column, said.decisions, account) };
 };
 
 /**

@@ -22,7 +22,7 @@ import { toCelsius } from './to-celsius.ts';
 
 /** All that the file and the person say of the unit. */
 const evidenceOf = (
-  { sample, plan, decisions }: TableRead,
+  { sample, plan, decisions, knownCouple }: TableRead,
   main: RawColumns,
   name: string,
 ): UnitEvidence => {
@@ -38,7 +38,7 @@ const evidenceOf = (
     others: others.map(scaleOf).filter((scale) => scale !== null),
     isUnitInOwnColumn: plan.unitColumn !== null,
     voltages: {
-      hasCouple: coupleTypeOf(name, sample, decisions) !== null,
+      hasCouple: coupleTypeOf(name, sample, { decisions, known: knownCouple }) !== null,
       isFine: areFine(sample.profiles[temperature]!.values),
     },
   };
@@ -56,13 +56,14 @@ const settleScale = (
   unit: ChannelUnit,
   gone: number,
 ): { scale: Scale; impossible: ReadonlySet<number> } => {
-  const { sample, decisions, account } = table;
+  const { sample, decisions, knownCouple: known, account } = table;
   refuseCoupleOptions(unit, decisions);
   if (!isVoltage(unit)) {
     return { scale: { unit, couple: null }, impossible: rejectBelowAbsoluteZero(main, unit) };
   }
   const cold = coldColumn(table, parted, main);
-  const scale = { unit, couple: decideCouple(name, unit, sample, cold, decisions, account) };
+  const said = { decisions, known };
+  const scale = { unit, couple: decideCouple(name, unit, sample, cold, said, account) };
   return { scale, impossible: convertVoltages(main, scale, account, gone) };
 };
 

@@ -1,8 +1,9 @@
 import type { RawColumns } from '../columns/raw-columns.ts';
 import type { ZoneColumn } from '../../model/log.ts';
-import type { ChannelUnit } from '../../model/options.ts';
+import type { ChannelUnit, CoupleType } from '../../model/options.ts';
 import { Refusal } from '../../model/refusal.ts';
-import { coupleTypeIn } from '../text/couple-text.ts';
+import { coupleTypeFor, coupleTypeIn } from '../text/couple-text.ts';
+import type { Preamble } from '../text/preamble.ts';
 import { isVoltage, temperatureScale } from '../text/unit-text.ts';
 import { gather } from './gather.ts';
 import { withoutImpossible } from './reject-rows.ts';
@@ -44,12 +45,21 @@ export const sideCelsius = (
 };
 
 /** The scale of a column or channel by name: its own unit, else the main one's. */
-export const scaleBeside = (name: string, unit: ChannelUnit | null, main: Scale): Scale => {
-  if (unit === null) return main;
+export const scaleBeside = (
+  name: string,
+  unit: ChannelUnit | null,
+  main: Scale,
+  preamble: Preamble,
+): Scale => {
+  if (unit === null && main.couple === null) return main;
+  if (unit === null) return scaleBeside(name, main.unit, main, preamble);
   if (!isVoltage(unit)) return { unit, couple: null };
   if (main.couple === null) return refuseVoltage(name);
-  return { unit, couple: { ...main.couple, type: coupleTypeIn([name]) ?? main.couple.type } };
+  return { unit, couple: { ...main.couple, type: typeBeside(name, preamble) ?? main.couple.type } };
 };
+
+const typeBeside = (name: string, preamble: Preamble): CoupleType | null =>
+  coupleTypeIn([name]) ?? coupleTypeFor(name, preamble);
 
 const refuseVoltage = (name: string): never => {
   throw new Refusal(
@@ -78,7 +88,7 @@ export const sideColumns = (
     gather(columns.values[plan.wanted.indexOf(column)]!, rows);
   const celsiusOfColumn = (column: number): Float64Array => {
     const unit = temperatureScale(sample.units[column] ?? null);
-    const scale = scaleBeside(sample.names[column]!, unit, main);
+    const scale = scaleBeside(sample.names[column]!, unit, main, sample.preamble);
     return sideCelsius(valuesOf(column), scale, rows, plan.noReading.numbers);
   };
   const percentIn = (column: number): Float64Array =>

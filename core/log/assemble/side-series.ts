@@ -101,7 +101,7 @@ export const sideSeries = (
   rows: Uint32Array,
   time: ResolvedTime,
   scale: Scale,
-  { decisions, plan }: Pick<TableRead, 'decisions' | 'plan'>,
+  { decisions, plan, sample }: Pick<TableRead, 'decisions' | 'plan' | 'sample'>,
 ): Side => {
   const { main, others } = parted;
   const at = Float64Array.from(rows, (row) => (isClock ? time.seconds[row]! : main.time[row]!));
@@ -113,7 +113,7 @@ export const sideSeries = (
   const { setpoint, output, zones } = rolesBeside(others, decisions, isVoltage(scale.unit));
   const celsiusOfSeries = (series: Series): Float64Array => {
     const unit = temperatureScale(unitInName(series.name));
-    const own = scaleBeside(series.name, unit, scale);
+    const own = scaleBeside(series.name, unit, scale, sample.preamble);
     return sideCelsius(aligned(series), own, rows, plan.noReading.numbers);
   };
   const percent = output === undefined ? null : aligned(output);

@@ -2,7 +2,7 @@ import type { Account } from '../account.ts';
 import type { ColumnPlan } from '../columns/column-plan.ts';
 import type { RawColumns } from '../columns/raw-columns.ts';
 import type { TableSample } from '../columns/sample.ts';
-import type { ReadingDecisions } from '../../model/options.ts';
+import type { CoupleType, ReadingDecisions } from '../../model/options.ts';
 import type { Source } from '../../model/source.ts';
 
 /** The text of the lines with these numbers (1-based, rising), in the same order. */
@@ -21,6 +21,8 @@ export interface TableRead {
   /** The texts for such numbers. */
   readonly linesOf: LinesOf;
   readonly decisions: ReadingDecisions;
+  /** The kiln's couple as the person knows it, for voltages of which the file names none. */
+  readonly knownCouple?: CoupleType | undefined;
   readonly account: Account;
   readonly source: Pick<
     Source,

@@ -1,5 +1,4 @@
 import { meaningOf, wordsOf, type NameMeaning } from './name-meaning.ts';
-import { MAX_SERIES } from '../limits.ts';
 import type { TableSample } from './sample.ts';
 import type { ColumnProfile } from './profile.ts';
 
@@ -24,7 +23,7 @@ const namesChannels = (name: string): boolean =>
 
 const isLabelColumn = (profile: ColumnProfile, rows: number): boolean =>
   profile.distinct >= 2 &&
-  profile.distinct <= Math.min(MAX_SERIES, rows / 2) &&
+  profile.distinct <= rows / 2 &&
   profile.filled > 0.99;
 
 const variation = (values: readonly number[]): number =>

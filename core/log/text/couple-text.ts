@@ -17,11 +17,38 @@ const typesIn = (text: string): string[] =>
     [...text.matchAll(pattern)].map(([, letter = '']) => letter.toUpperCase()),
   );
 
+/** The couple types that texts name, each once. */
+export const coupleTypesIn = (texts: readonly string[]): readonly CoupleType[] => [
+  ...new Set(texts.flatMap(typesIn) as CoupleType[]),
+];
+
 /** The one couple type that texts name; null if they name none or several. */
 export const coupleTypeIn = (texts: readonly string[]): CoupleType | null => {
-  const types = new Set(texts.flatMap(typesIn));
-  const [only] = types;
-  return types.size === 1 && only !== undefined ? (only as CoupleType) : null;
+  const types = coupleTypesIn(texts);
+  return types.length === 1 ? types[0]! : null;
+};
+
+/** A name as it stands in lines about its channel: without its unit and marks. */
+const asChannel = (name: string): string =>
+  fold(name.replace(/[[({].*$/, ''))
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+
+/**
+ * The type that the preamble names for one channel: beside its name, as in `Ch1: type K` or, as a
+ * letter alone, `Ch1;K`. Null where it says none, or several.
+ */
+export const coupleTypeFor = (name: string, { lines, entries }: Preamble): CoupleType | null => {
+  const channel = asChannel(name).replace(/\s(?:mv|uv|µv)$/, '');
+  if (channel === '') return null;
+  const isOf = (text: string): boolean => ` ${asChannel(text)} `.includes(` ${channel} `);
+  const beside = coupleTypeIn(lines.filter(isOf));
+  if (beside !== null) return beside;
+  const letters = entries.filter(
+    ({ key, value }) => asChannel(key) === channel && /^[KSRBNJTE]$/.test(value),
+  );
+  const types = new Set(letters.map(({ value }) => value as CoupleType));
+  return types.size === 1 ? [...types][0]! : null;
 };
 
 /** What stands above a table, as texts; entries of JSON have no lines. */

@@ -5,6 +5,7 @@ import { Refusal } from '../../../core/model/refusal.ts';
 import type { Log } from '../../../core/model/log.ts';
 import type { ReadingDecisions } from '../../../core/model/options.ts';
 import { zSource } from '../../../core/model/source.ts';
+import { makeTrace } from '../../../core/trace/make-trace.ts';
 import { firings, printedIn, sensible, writings, written } from './written-logs.ts';
 
 const RUNS = 1000;
@@ -29,6 +30,16 @@ const stampAt = (minutes: number): string =>
   new Date(Date.UTC(2024, 2, 14, 6, minutes)).toISOString().slice(0, 19).replace('T', ' ');
 const plain = (values: readonly (number | string)[] = CLIMB, header = 'Time,Temp °C'): string =>
   [header, ...values.map((value, i) => `${stampAt(10 * i)},${value}`)].join('\n') + '\n';
+
+/** Rows of which some neighbours have changed places, as where two writers share a file. */
+const withSwaps = <Row>(rows: readonly Row[], places: readonly number[]): Row[] => {
+  const swapped = [...rows];
+  for (const place of places) {
+    const at = 3 * (place % Math.floor((rows.length - 1) / 3)) + 1;
+    [swapped[at], swapped[at + 1]] = [rows[at + 1]!, rows[at]!];
+  }
+  return swapped;
+};
 
 describe('a random firing in a random dialect', () => {
   test('is read back as it was written', () => {
@@ -76,6 +87,38 @@ describe('a random firing in a random dialect', () => {
         });
         expect(crlf).toEqual(lf);
         expect(cr).toEqual(lf);
+      }),
+      { numRuns: RUNS },
+    );
+  });
+
+  test('is the same firing in whatever order its rows and columns stand', () => {
+    const orders = fc.record({
+      isNewestFirst: fc.boolean(),
+      swaps: fc.array(fc.nat(), { maxLength: 3 }),
+      columns: fc.shuffledSubarray([0, 1, 2], { minLength: 3 }),
+    });
+    fc.assert(
+      fc.property(firings, orders, (firing, { isNewestFirst, swaps, columns }) => {
+        const rows = firing.celsius.map((c, row) => [
+          new Date(firing.startMillis + row * firing.stepSeconds * 1000).toISOString(),
+          c.toFixed(1),
+          (c + 3).toFixed(1),
+        ]);
+        const turned = isNewestFirst ? rows.toReversed() : withSwaps(rows, swaps);
+        const text = (some: string[][], order: number[]): string =>
+          [['Time', 'Kiln °C', 'Setpoint °C'], ...some]
+            .map((cells) => order.map((column) => cells[column]).join(';'))
+            .join('\n');
+        const plainly = makeTrace(read(`${text(rows, [0, 1, 2])}\n`));
+        const turnedLog = read(`${text(turned, columns)}\n`);
+        // The log keeps the order of the file; what is made of it does not depend on that.
+        expect(turnedLog.celsius[0]).toBeCloseTo(Number(turned[0]![1]), 9);
+        const trace = makeTrace(turnedLog);
+        expect([...trace.atSeconds]).toEqual([...plainly.atSeconds]);
+        expect([...trace.celsius]).toEqual([...plainly.celsius]);
+        expect([...trace.setpointC!]).toEqual([...plainly.setpointC!]);
+        expect(trace.summary.startInstant).toBe(plainly.summary.startInstant);
       }),
       { numRuns: RUNS },
     );

@@ -39,6 +39,9 @@ describe('the words for ids of the account', () => {
     expect(delimiterName(';')).toBe('semicolons');
     expect(delimiterName('~')).toBe('“~”');
     expect(unitName('F')).toBe('degrees Fahrenheit');
+    // 25 °C = 77 °F.
+    expect(decisionClause('cold-junction', '25', 'F')).toBe('the cold junction stood at 77 °F');
+    expect(decisionClause('cold-junction', '24.44')).toBe('the cold junction stood at 24.4 °C');
     expect(decisionClause('header-line', 'none')).toBe('no line names the columns');
     expect(decisionClause('header-line', '3')).toBe('the columns are named on line 3');
     expect(decisionClause('interval', '60')).toBe('rows are 60 s apart');

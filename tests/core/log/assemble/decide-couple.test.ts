@@ -36,6 +36,41 @@ describe('the couple type', () => {
     ]);
   });
 
+  test('may be known of the kiln, where the file names none', () => {
+    const lines = ['Time,Kiln (mV),CJ (°C)', ...ROWS, ''].join('\n');
+    const log = readLog(utf8(lines), 'x', {}, { knownCouple: 'K' });
+    expect(saidOf(log, 'couple-type')).toEqual(['K', 'given']);
+    expect(offBy(log)).toBeLessThan(0.01);
+    const named = readLog(utf8(lines.replace('Kiln', 'Type K')), 'x', {}, { knownCouple: 'S' });
+    expect(saidOf(named, 'couple-type')).toEqual(['K', 'header']);
+    // Degrees do not need it.
+    const degrees = ['Time,Kiln (°C)', ...climb((c) => [c]).map((row) => row.join(',')), ''];
+    const plain = readLog(utf8(degrees.join('\n')), 'x', {}, { knownCouple: 'S' });
+    expect(plain.celsius[3]).toBe(TRUTH[3]);
+  });
+
+  test.each([
+    ['a line for each channel', ['Ch1: type K', 'Ch2: type S']],
+    ['a letter for each channel', ['Channel;Type', 'Ch1;K', 'Ch2;S']],
+  ])('is that of its own channel: %s', (_, above) => {
+    const rows = climb((c) => [voltageOf(c, 'K', 0), voltageOf(c - 5, 'S', 0)]);
+    const log = read(
+      [...above, '', 'Time;Ch1 (mV);Ch2 (mV)', ...rows.map((row) => row.join(';'))],
+      { coldJunctionC: 0 },
+    );
+    expect(saidOf(log, 'couple-type')).toEqual(['K', 'preamble']);
+    expect(offBy(log)).toBeLessThan(0.05);
+    // The other channel by its own couple.
+    const off = TRUTH.map((celsius, row) => Math.abs(celsius - 5 - log.zones[0]!.celsius[row]!));
+    expect(Math.max(...off)).toBeLessThan(0.05);
+  });
+
+  test('is asked for where several are named for no channel', () => {
+    expect(() => read(['Types: type K, type S', '', 'Time,Kiln (mV)', ...ROWS])).toThrow(
+      /name several couples \(K, S\); give the couple type/,
+    );
+  });
+
   test('is asked for where nothing says it', () => {
     expect(() => read(['Time,Kiln (mV),CJ (°C)', ...ROWS])).toThrow(
       expect.objectContaining({

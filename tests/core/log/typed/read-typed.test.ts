@@ -7,8 +7,10 @@ import { htmlReport } from '../../../../core/report/html-report.ts';
 import { textReport } from '../../../../core/report/text-report.ts';
 import { readSchedule } from '../../../../core/schedule/read-schedule.ts';
 import { wording } from '../../../../core/wording/wording.ts';
-import { AS_PLANNED, STONEWARE } from '../../../builders/alignment.ts';
-import { firing, traceFrom } from '../../../builders/trace.ts';
+import { outcomeOf } from '../../../kiln/cone-dose.ts';
+import { fire } from '../../../kiln/fire.ts';
+import { THIN_BRICK } from '../../../kiln/kilns.ts';
+import { GLAZE_WITH_HOLD } from '../../../kiln/schedules.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const read = (text: string) => readLog(bytes(text), 'typed');
@@ -59,34 +61,38 @@ describe('a text typed by hand', () => {
   });
 });
 
-/** A firing read off a few times, by somebody who was there at the peak. */
-const course = traceFrom(firing(20, ...AS_PLANNED), { intervalSeconds: 60 });
-const truth = analyze(
-  bytes(
-    `seconds,temperature °C\n${Array.from(course.atSeconds, (at, i) => `${at},${course.celsius[i]!}`).join('\n')}\n`,
-  ),
-  'truth',
-).document.heatWork!.cone.position!;
+/** A firing of the test kiln, read off a few times by somebody who was there at the peak. */
+const course = fire({
+  seed: 11,
+  kiln: THIN_BRICK,
+  schedule: GLAZE_WITH_HOLD,
+  loadKg: 30,
+  roomC: 19,
+  controller: { waits: false },
+  logger: { intervalSeconds: 60, noiseC: 0.5, rounding: { unit: 'C', step: 1 } },
+});
+/** Where cones at the couple's place stood, by the test kiln's own reckoning. */
+const truth = outcomeOf(course.atSeconds, course.trueSensorSpotC).position!;
 
 const typedOf = (count: number): string => {
-  const peak = course.celsius.indexOf(Math.max(...course.celsius));
-  const last = course.celsius.length - 1;
+  const peak = course.readingC.indexOf(Math.max(...course.readingC));
+  const last = course.readingC.length - 1;
   const climb = Array.from({ length: count - 1 }, (_, i) => Math.round((peak * i) / (count - 2)));
   const places = [...climb, last];
   return places
     .map((place) => {
       const minutes = Math.round(course.atSeconds[place]! / 60);
       const clock = `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
-      return `${clock} ${Math.round(course.celsius[place]!)}`;
+      return `${clock} ${Math.round(course.readingC[place]!)}`;
     })
     .join('\n');
 };
 
 describe.each([3, 5, 12])('%i readings typed in', (count) => {
-  const schedule = readSchedule(STONEWARE, 'stoneware.csv');
+  const schedule = readSchedule(JSON.stringify(GLAZE_WITH_HOLD), 'schedule.json');
   test.each<[string, Options]>([
     ['with nothing told', {}],
-    ['with its schedule and cone', { schedule, cone: '7' }],
+    ['with its schedule', { schedule }],
   ])('%s give a document with wide ranges and nothing to act on', (_, options) => {
     const { document } = analyze(bytes(typedOf(count)), 'typed', options);
     expect(zAnalysisDocument.parse(document)).toEqual(document);
