@@ -22,9 +22,7 @@ const namesChannels = (name: string): boolean =>
   wordsOf(name).some((word) => CHANNEL_WORDS.has(word));
 
 const isLabelColumn = (profile: ColumnProfile, rows: number): boolean =>
-  profile.distinct >= 2 &&
-  profile.distinct <= rows / 2 &&
-  profile.filled > 0.99;
+  profile.distinct >= 2 && profile.distinct <= rows / 2 && profile.filled > 0.99;
 
 const variation = (values: readonly number[]): number =>
   values.slice(1).reduce((sum, value, index) => sum + Math.abs(value - values[index]!), 0);
