@@ -7,6 +7,7 @@ import { speechIn } from '../../core/wording/speech.ts';
 import { printReport } from '../print/print-report.ts';
 import { openSample, type Sample } from '../samples/samples.ts';
 import type { OpenFiring } from '../state/firing.ts';
+import { secondRun } from '../state/firings.ts';
 import { openFiring, otherUnit, type AppStore } from '../state/store.ts';
 import { takeUpTyped, typedFile } from '../typed/typed-files.ts';
 import type { ViewStore } from '../curve/view-store.ts';
@@ -29,6 +30,8 @@ export interface Actions {
   readonly save: (file: FileToSave) => void;
   readonly copyVerdict: () => void;
   readonly print: () => void;
+  /** Lets the person choose the log of a second run of the load on the sheet. */
+  readonly joinLog: () => void;
   readonly addToHistory: () => void;
   readonly saveHistory: () => void;
   readonly copyHistory: () => void;
@@ -152,6 +155,17 @@ export const createActions = (
       withFiring(({ document, words }) => {
         printReport(document, words.unit);
         return Promise.resolve();
+      }),
+    joinLog: () =>
+      withFiring(async () => {
+        const { logs, refused } = await host.openLogs();
+        const [run] = logs;
+        const problem = refused[0];
+        if (problem) {
+          const text = `“${problem.fileName}”: ${problem.why}`;
+          state().notify({ tone: 'problem', text });
+        }
+        if (run) await state().join(secondRun(run));
       }),
     addToHistory: () =>
       attempt(async () => {

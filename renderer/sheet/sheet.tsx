@@ -20,6 +20,7 @@ import { Verdict } from '../verdict/verdict.tsx';
 import { Guesses } from './guesses.tsx';
 import { goTo } from './go-to.ts';
 import { NoSchedule } from './no-schedule.tsx';
+import { SecondRunPart } from './second-run.tsx';
 import './sheet.css';
 
 const ResetZoom = () => {
@@ -161,6 +162,7 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
           </div>
           <Curve {...{ firing, textPercent, selected, onSelect }} theme={shownTheme} />
           <Legend firing={firing} />
+          <SecondRunPart firing={firing} />
           {document.schedule === null ? <NoSchedule /> : null}
         </section>
         <Notes words={words} selected={selected} onSelect={onSelect} />

@@ -2,7 +2,7 @@ import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { ReadingShown } from '../../core/log/show/shown.ts';
 import type { ReadingRule } from '../../core/model/reading-rule.ts';
 import type { Words } from '../../core/wording/wording.ts';
-import type { LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
+import type { LogFile, Refused, SecondRun, ShownTrace, Stage } from '../worker/protocol.ts';
 
 /** A firing on the sheet. */
 export interface OpenFiring {
@@ -20,6 +20,8 @@ export interface OpenFiring {
   readonly misread: Refused | null;
   /** The shape of its file, where it is known. */
   readonly shape: string | null;
+  /** The log of a second run of the same load that is taken with it, or is about to be. */
+  readonly joined: SecondRun | null;
   /** The rule by which it was read by itself; null where none was, or something else was told. */
   readonly rule: ReadingRule | null;
 }

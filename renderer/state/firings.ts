@@ -1,7 +1,8 @@
 import type { TemperatureUnit } from '../../core/units.ts';
 import { wording } from '../../core/wording/wording.ts';
 import type { OpenedLog } from '../host/interface.ts';
-import type { Answered, LogFile, Refused } from '../worker/protocol.ts';
+import type { Asking } from '../worker/analyst.ts';
+import type { Answered, LogFile, Refused, SecondRun } from '../worker/protocol.ts';
 import type { Firing, OpenFiring, RefusedFiring, SettledFiring } from './firing.ts';
 
 /** The log that can be put to the analyst again, as it was read or refused. */
@@ -32,6 +33,21 @@ export const refusedFiring = (
 export const saidIn = <Kind extends Firing>(firing: Kind, unit: TemperatureUnit): Kind => {
   if (firing.kind === 'open') return { ...firing, words: wording(firing.document, unit) };
   return firing.kind === 'reading' ? { ...firing, before: saidIn(firing.before, unit) } : firing;
+};
+
+let lastRun = 0;
+
+/** The log of a second run, to be taken with the first. */
+export const secondRun = ({ fileName, bytes }: OpenedLog): SecondRun => ({
+  key: ++lastRun,
+  fileName,
+  blob: new Blob([bytes]),
+});
+
+/** What is asked beside the verdict of a log that was read or refused. */
+export const askedBeside = (firing: OpenFiring | RefusedFiring, wantsReading: boolean): Asking => {
+  const joined = firing.kind === 'open' ? firing.joined : null;
+  return { wantsReading, ...(joined === null ? {} : { joined }) };
 };
 
 /** A log on its way to the worker. */

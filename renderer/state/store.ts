@@ -7,11 +7,20 @@ import type { Opened, OpenedLog, OpenedSchedule, Preferences } from '../host/hos
 import type { Beginning, KeptRules, KeptSchedules } from '../host/interface.ts';
 import type { Analyst, Outcome } from '../worker/analyst.ts';
 import type { ScheduleFit } from '../worker/fitting.ts';
-import type { Answered, LogFile, Refused, ShownTrace, Stage } from '../worker/protocol.ts';
+import type { Answered, LogFile, Refused, SecondRun, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
 import { isSameSchedule } from '../told/schedule-draft.ts';
 import type { Firing, Notice, OpenFiring } from './firing.ts';
-import { logFile, refusedFiring, saidIn, sameFinding, settledLog, withoutWork } from './firings.ts';
+import {
+  askedBeside,
+  logFile,
+  refusedFiring,
+  saidIn,
+  sameFinding,
+  settledLog,
+  withoutWork,
+} from './firings.ts';
+import { createLaying } from './laying.ts';
 import type { Shelf } from './shelf.ts';
 import { ruleToKeep, stillBy } from './rule-keeper.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
@@ -60,6 +69,8 @@ export interface AppState extends TypingState {
   readonly setTold: (told: Options) => Promise<void>;
   /** Changes a part of what was told. */
   readonly tell: (change: OptionsChange) => Promise<void>;
+  /** Takes the log of a second run of the open firing's load with it; null parts them again. */
+  readonly join: (run: SecondRun | null) => Promise<void>;
   readonly forgetSchedule: (name: string) => Promise<void>;
   readonly setDrafts: (change: Partial<Drafts>) => void;
   readonly cancelReading: () => void;
@@ -109,9 +120,6 @@ export const createAppStore = (
   keeping: Keeping,
 ): AppStore =>
   createStore<AppState>((set, get) => {
-    /** The trace and the schedules that were laid on it last, or are being laid. */
-    let laid: { readonly trace: ShownTrace; readonly kept: KeptSchedules } | null = null;
-
     const firingFrom = (log: LogFile, answer: Answered, isWorking: boolean): OpenFiring | null => {
       const before = openFiring(get());
       const trace = answer.trace ?? before?.trace;
@@ -125,6 +133,7 @@ export const createAppStore = (
       return {
         ...{ kind: 'open', log, document, words, trace, isWorking, reading },
         ...{ misread: null, shape, rule },
+        joined: document.joined === undefined ? null : (before?.joined ?? null),
       };
     };
 
@@ -142,24 +151,7 @@ export const createAppStore = (
       void layKeptOn();
     };
 
-    /** Tells, where there is no schedule, which of those kept lie best on the log. */
-    const layKeptOn = async (): Promise<void> => {
-      const { kept } = get();
-      const firing = openFiring(get());
-      if (!firing || firing.document.schedule !== null || kept.length === 0) {
-        laid = null;
-        set({ fits: null });
-        return;
-      }
-      if (laid?.trace === firing.trace && laid.kept === kept) return;
-      const laying = { trace: firing.trace, kept };
-      if (laid?.trace !== firing.trace) set({ fits: null });
-      laid = laying;
-      const fits = await analyst.fit(firing.log, kept);
-      if (laid !== laying) return;
-      if (fits) set({ fits });
-      else laid = null;
-    };
+    const layKeptOn = createLaying(analyst, { get, set });
 
     const keep = async (schedule: Schedule, how: 'opened' | 'made'): Promise<void> => {
       const kept = await keeping.shelf.keep(schedule, how);
@@ -206,7 +198,8 @@ export const createAppStore = (
         return;
       }
       const text = `That cannot be used with this log: ${refused.message}.`;
-      set({ firing, told: now.document.options, notice: problem(text) });
+      const joined = now.document.joined === undefined ? null : now.joined;
+      set({ firing: { ...firing, joined }, told: now.document.options, notice: problem(text) });
     };
 
     /** Puts the log to the analyst again, as it is told now. */
@@ -215,8 +208,8 @@ export const createAppStore = (
       if (!before) return;
       set({ firing: { ...before, isWorking: true } });
       const asked = get().told;
-      const wantsReading = get().isDesk;
-      const outcome = await analyst.ask(before.log, asked, undefined, { wantsReading });
+      const more = askedBeside(before, get().isDesk);
+      const outcome = await analyst.ask(before.log, asked, undefined, more);
       const now = settledLog(get().firing);
       if (outcome.kind === 'superseded' || now?.log !== before.log) return;
       const isLast = get().told === asked;
@@ -298,6 +291,12 @@ export const createAppStore = (
         // A refused log waits for another way of reading it; whoever finds one goes on at the desk.
         if (get().firing.kind === 'refused' && isReadAnew) set({ isDesk: true });
         if (get().firing.kind === 'open' || isReadAnew) await revise();
+      },
+
+      join: async (joined) => {
+        const now = openFiring(get());
+        if (now) set({ firing: { ...now, joined } });
+        if (now) await revise();
       },
 
       tell: (change) => get().setTold(retold(get().told, change)),

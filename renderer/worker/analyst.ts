@@ -26,7 +26,7 @@ export type Outcome =
   | { readonly kind: 'superseded' };
 
 /** What is asked beside the verdict. */
-export type Asking = Pick<AnalysisRequest, 'wantsReading' | 'rules'>;
+export type Asking = Pick<AnalysisRequest, 'wantsReading' | 'rules' | 'joined'>;
 
 /** Puts questions to the worker, so that the window never waits for an analysis. */
 export interface Analyst {

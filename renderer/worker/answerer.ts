@@ -1,4 +1,5 @@
 import { align } from '../../core/align/align.ts';
+import { analyzeJoinedTraces, type LogRead } from '../../core/analyze-joined.ts';
 import { analyzeTrace } from '../../core/analyze.ts';
 import { readLog, type ReadingEnvironment } from '../../core/log/read-log.ts';
 import { showReading } from '../../core/log/show/show-reading.ts';
@@ -7,7 +8,7 @@ import { shapedBy, type Shaped } from './by-rule.ts';
 import type { Log } from '../../core/model/log.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
-import type { ReadingDecisions } from '../../core/model/options.ts';
+import type { Options, ReadingDecisions } from '../../core/model/options.ts';
 import { chooseFiring } from '../../core/trace/choose-firing.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
 import { isGuess } from '../../core/wording/reading.ts';
@@ -16,6 +17,7 @@ import type {
   Answered,
   FitRequest,
   Refused,
+  SecondRun,
   ShownTrace,
   Stage,
 } from './protocol.ts';
@@ -51,7 +53,7 @@ class LogRefused extends Refusal {
 const keyOf = (logKey: number, reading: ReadingDecisions = {}): string =>
   JSON.stringify([logKey, reading]);
 
-interface LogRead {
+interface LogShown {
   readonly log: Log;
   readonly trace: Trace;
   readonly reading: ReadingShown | null;
@@ -64,7 +66,7 @@ const readAndShow = (
   decisions: ReadingDecisions | undefined,
   environment: ReadingEnvironment,
   tell: Telling,
-): LogRead => {
+): LogShown => {
   const show = (): ReadingShown => showReading(bytes, fileName, decisions, environment).shown;
   try {
     const whole = readLog(bytes, fileName, decisions, environment);
@@ -83,7 +85,7 @@ const readByRule = (
   request: AnalysisRequest,
   environment: ReadingEnvironment,
   tell: Telling,
-): LogRead & { readonly shaped: Shaped } => {
+): LogShown & { readonly shaped: Shaped } => {
   const { reading } = request.options;
   const shaped = shapedBy(bytes, request, environment);
   const { rule } = shaped;
@@ -157,6 +159,9 @@ export const refusedBy = (cause: unknown): Refused => {
  */
 export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
   let kept: KeptReading | null = null;
+  let second: (LogRead & { readonly key: string }) | null = null;
+  /** Which record the page was sent last. */
+  let sent = '';
 
   const read = async (request: AnalysisRequest, tell: Telling): Promise<KeptReading> => {
     // The old log goes before the new one comes: two large ones need not fit.
@@ -171,6 +176,36 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     return { key, logKey, ...read, sha256: await hash };
   };
 
+  /** @throws Refusal under the second log's own name, where it cannot be read */
+  const readSecond = async (run: SecondRun, decisions: ReadingDecisions | undefined) => {
+    const key = keyOf(run.key, decisions);
+    if (second?.key === key) return second;
+    second = null;
+    try {
+      const bytes = new Uint8Array(await run.blob.arrayBuffer());
+      const log = chooseFiring(
+        readLog(bytes, run.fileName, decisions, environment),
+        decisions?.firing,
+      );
+      second = { key, log, trace: makeTrace(log), sha256: (await sha256(bytes)) ?? undefined };
+    } catch (cause) {
+      if (!(cause instanceof Refusal)) throw cause;
+      throw new Refusal(cause.code, `${run.fileName}: ${cause.message}`, cause.line);
+    }
+    return second;
+  };
+
+  /** One log judged, or two of one load together. */
+  const judge = async (now: KeptReading, options: Options, run: SecondRun | undefined) => {
+    const host = now.sha256 === null ? {} : { sha256: now.sha256 };
+    if (run === undefined) {
+      const { log, trace } = now;
+      return { document: analyzeTrace(log, trace, options, host), trace };
+    }
+    const other = await readSecond(run, options.reading);
+    return analyzeJoinedTraces({ log: now.log, trace: now.trace, ...host }, other, options);
+  };
+
   /** @throws Refusal where the log or an option cannot be used */
   const answer = async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
     const key = keyOf(request.logKey, request.options.reading);
@@ -179,17 +214,17 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     const now = again ?? (await read(request, tell));
     kept = now;
     tell.stage('judging');
-    const host = now.sha256 === null ? {} : { sha256: now.sha256 };
     const { shape, rule } = now.shaped;
     const options =
       rule === null ? request.options : { ...request.options, reading: rule.decisions };
-    const document = analyzeTrace(now.log, now.trace, options, host);
-    if (again !== null) return { document, trace: null };
-    const trace = shown(now.trace);
+    const { document, trace } = await judge(now, options, request.joined);
+    const record = `${now.key} ${request.joined?.key ?? ''}`;
+    if (again !== null && sent === record) return { document, trace: null };
+    sent = record;
     return {
       document,
-      trace,
-      ...(now.reading === null ? {} : { reading: now.reading }),
+      trace: shown(trace),
+      ...(again !== null || now.reading === null ? {} : { reading: now.reading }),
       ...(shape === null ? {} : { shape }),
       ...(rule === null ? {} : { rule }),
     };

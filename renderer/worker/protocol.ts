@@ -20,6 +20,14 @@ export interface LogFile {
   content: LogContent | null;
 }
 
+/** The log of a second run of the same load, to be taken with the first. */
+export interface SecondRun {
+  /** Tells one from the next, so that it is read once for many questions. */
+  readonly key: number;
+  readonly fileName: string;
+  readonly blob: Blob;
+}
+
 /** The columns that the window draws; the rest of the trace stays with the worker. */
 export type ShownTrace = Omit<Trace, 'smoothC' | 'slopeErrorCPerHour'>;
 
@@ -38,6 +46,7 @@ export interface AnalysisRequest {
   readonly wantsReading?: boolean;
   /** The reading rules by which a log is read that nothing is told of, where one is for its shape. */
   readonly rules?: readonly ReadingRule[];
+  readonly joined?: SecondRun;
 }
 
 /** How well does this schedule lie on the log that was read last? */

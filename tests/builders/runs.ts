@@ -42,3 +42,14 @@ export const twoRuns = (isDated = true): [Run, Run] => [
   runOf(CUT_SHORT, isDated ? '2026-03-01T08:00:00' : null),
   runOf(RUN_AGAIN, isDated ? '2026-03-02T08:00:00' : null),
 ];
+
+/** A run as a logger would have written it, begun at eight on a day of March 2026. */
+export const writtenRun = (points: readonly CurvePoint[], day: number): string => {
+  const { trace } = runOf(points, null);
+  const beganMs = Date.UTC(2026, 2, day, 8);
+  const rows = [...trace.atSeconds].map((at, i) => {
+    const stamp = new Date(beganMs + at * 1000).toISOString().slice(0, 19);
+    return `${stamp},${trace.celsius[i]!.toFixed(1)}`;
+  });
+  return ['time,kiln C', ...rows, ''].join('\n');
+};

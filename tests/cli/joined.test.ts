@@ -1,23 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { zAnalysisDocument } from '../../core/model/document.ts';
-import { CUT_SHORT, RUN_AGAIN, runOf } from '../builders/runs.ts';
+import { CUT_SHORT, RUN_AGAIN, writtenRun } from '../builders/runs.ts';
 import { inFolder, run, written } from './terminal.ts';
-
-const log = (points: typeof CUT_SHORT, day: number): string => {
-  const { trace } = runOf(points, null);
-  const beganMs = Date.UTC(2026, 2, day, 8);
-  const rows = [...trace.atSeconds].map((at, i) => {
-    const stamp = new Date(beganMs + at * 1000).toISOString().slice(0, 19);
-    return `${stamp},${trace.celsius[i]!.toFixed(1)}`;
-  });
-  return ['time,kiln C', ...rows, ''].join('\n');
-};
 
 describe('analyze --joined', () => {
   it('takes two logs of one load as one firing', async () => {
     await inFolder(async (folder) => {
-      const first = written(folder, 'first.csv', log(CUT_SHORT, 1));
-      const second = written(folder, 'second.csv', log(RUN_AGAIN, 2));
+      const first = written(folder, 'first.csv', writtenRun(CUT_SHORT, 1));
+      const second = written(folder, 'second.csv', writtenRun(RUN_AGAIN, 2));
       const args = ['analyze', first, '--joined', second, '--cone', '04'];
       const said = await run(...args);
       expect([said.status, said.error]).toEqual([0, '']);
@@ -32,8 +22,8 @@ describe('analyze --joined', () => {
 
   it('refuses logs that ran at the same time, and says which file is missing', async () => {
     await inFolder(async (folder) => {
-      const first = written(folder, 'first.csv', log(CUT_SHORT, 1));
-      const other = written(folder, 'other.csv', log(RUN_AGAIN, 1));
+      const first = written(folder, 'first.csv', writtenRun(CUT_SHORT, 1));
+      const other = written(folder, 'other.csv', writtenRun(RUN_AGAIN, 1));
       const refused = await run('analyze', first, '--joined', other, '--format', 'json');
       expect(refused.status).toBe(1);
       expect(JSON.parse(refused.out)).toMatchObject({ error: { code: 'cannot-join' } });

@@ -4,6 +4,7 @@ import { celsius } from '../../../core/units.ts';
 import { shapeOfFile } from '../../../core/log/rules.ts';
 import { Refusal } from '../../../core/model/refusal.ts';
 import { buffersOf, createAnswerer, refusedBy } from '../../../renderer/worker/answerer.ts';
+import { CUT_SHORT, RUN_AGAIN, writtenRun } from '../../builders/runs.ts';
 import type { AnalysisRequest, Stage } from '../../../renderer/worker/protocol.ts';
 
 /** A climb to 1000 °C and down again, a reading a minute. */
@@ -61,6 +62,28 @@ describe('the answerer', () => {
     expect(inFahrenheit.document.trace.peakC).toBeCloseTo((1000 - 32) / 1.8, 0);
     const other = await asked(answer, request({ logKey: 2 }));
     expect(other.stages).toContain('reading');
+  });
+
+  it('takes the log of a second run with it, and sends what is drawn whenever that changes', async () => {
+    const { answer } = createAnswerer(surroundings);
+    const dated = (fileName: string, points: typeof CUT_SHORT, day: number) => ({
+      ...{ fileName, key: day },
+      blob: new Blob([writtenRun(points, day)]),
+    });
+    const first = dated('first.csv', CUT_SHORT, 1);
+    const of = (rest: Partial<AnalysisRequest>) =>
+      request({ log: { fileName: first.fileName, content: { blob: first.blob } }, ...rest });
+    const joined = dated('second.csv', RUN_AGAIN, 2);
+    const alone = await asked(answer, of({}));
+    expect(alone.document.joined).toBeUndefined();
+    const both = await asked(answer, of({ joined }));
+    expect(both.document.joined?.source.fileName).toBe('second.csv');
+    expect(both.trace!.celsius.length).toBeGreaterThan(alone.trace!.celsius.length);
+    expect((await asked(answer, of({ joined, options: { cone: '04' } }))).trace).toBeNull();
+    const parted = await asked(answer, of({}));
+    expect(parted.trace!.celsius).toHaveLength(alone.trace!.celsius.length);
+    const empty = { ...joined, key: 3, blob: new Blob(['nothing here']) };
+    await expect(asked(answer, of({ joined: empty }))).rejects.toThrow('second.csv: ');
   });
 
   it('keeps its own columns when those it sent have been taken away', async () => {
