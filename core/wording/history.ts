@@ -107,13 +107,24 @@ const trendOf = (history: History): string => {
   return `Over ${counted(firings, 'firing')} the power changed by ${change} and stands at ${percent(100 * nowPower)} of what it was in the reference firings.`;
 };
 
+/** So near to a half, a third … of the power, a loss fits one of so many sections (chosen). */
+const FITS_PERCENT = 2.5;
+const PARTS = ['half', 'a third', 'a quarter', 'a fifth', 'a sixth'] as const;
+
+/** `, about a third,` where a loss is what one of two to six like sections gives. */
+const partOf = (percentLost: number): string => {
+  const part = PARTS.findIndex((_, i) => Math.abs(percentLost - 100 / (i + 2)) <= FITS_PERCENT);
+  return part < 0 ? '' : `, about ${PARTS[part]},`;
+};
+
 const stepsOf = ({ steps }: History, say: Speech): string[] =>
   steps.map(({ kind, firing, powerPercent, coupleDeltaC }) => {
     const power = percent(Math.abs(powerPercent ?? 0));
     if (kind === 'restored') {
       return `From ${nth(firing)} on the kiln had ${power} more power, as after new elements; the trend is drawn from there.`;
     }
-    if (kind === 'lost') return `From ${nth(firing)} on the kiln had ${power} less power at once.`;
+    if (kind === 'lost')
+      return `From ${nth(firing)} on the kiln had ${power}${partOf(Math.abs(powerPercent ?? 0))} less power at once.`;
     const by = coupleDeltaC === null ? '' : ` by ${say.signedDifference(coupleDeltaC)}`;
     return `From ${nth(firing)} on the couple reads otherwise${by}, as the cones show; the readings before are re-based, not mixed with those after.`;
   });
@@ -134,7 +145,8 @@ const forecastOf = (history: History): string => {
   const { low, high, estimate } = firings;
   if (estimate < 0.5) return `None are left ${LIMITS[limitKind]}, as the power stands.`;
   const range = `${Math.floor(low)} to ${Math.ceil(high)}`;
-  return `About ${counted(Math.round(estimate), 'firing')} are left ${LIMITS[limitKind]} (80 % range ${range}), if they wear it as those before.`;
+  const left = counted(Math.round(estimate), 'firing is left', 'firings are left');
+  return `About ${left} ${LIMITS[limitKind]} (80 % range ${range}), if they wear it as those before.`;
 };
 
 const coolingOf = ({ cooling, firings }: History, say: Speech): string[] => {
@@ -148,6 +160,10 @@ const coolingOf = ({ cooling, firings }: History, say: Speech): string[] => {
 };
 
 const figure = ({ figures }: HistoryFinding, name: string): number => figures[name] ?? NaN;
+
+/** How much less voltage makes so much less power: power goes with its square. */
+const voltsPercent = (powerPercent: number): number =>
+  100 * (1 - Math.sqrt(Math.max(0, 1 - powerPercent / 100)));
 
 const MONTHS = [
   ...['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September'],
@@ -180,15 +196,15 @@ const SENTENCES: Readonly<Record<HistoryFinding['id'], Sentences>> = {
   },
   'element-lost': {
     title: (finding) =>
-      `From ${nth(finding.firings[0] ?? 0)} on the kiln has had ${percent(figure(finding, 'lostPercent'))} less power.`,
+      `From ${nth(finding.firings[0] ?? 0)} on the kiln has had ${percent(figure(finding, 'lostPercent'))}${partOf(figure(finding, 'lostPercent'))} less power.`,
     why: 'Wear comes slowly; a step from one firing to the next means that a part stopped heating.',
-    remedy: `Look for the dead section before the next firing. ${MEASURE}.`,
+    remedy: `Look for the dead section before the next firing: its relay and wiring first, then its element. ${MEASURE}.`,
     caution: () => ELECTRICAL_CAUTION,
   },
   'supply-varies': {
     title: (finding) =>
-      `The power comes and goes by ${percent(figure(finding, 'amplitudePercent'), 1)} either way, and is least ${lowestWhen(finding)}.`,
-    why: 'Elements do not recover; a supply does. Power goes with the square of the voltage.',
+      `The power comes and goes by ${percent(figure(finding, 'amplitudePercent'), 1)} either way, as ${percent(voltsPercent(figure(finding, 'amplitudePercent')), 1)} of voltage would make it, and is least ${lowestWhen(finding)}.`,
+    why: 'Elements do not recover; a supply does. Power goes with the square of the voltage: 6 % fewer volts are 12 % less power.',
     remedy:
       'Run one firing at another hour to compare, and ask the supplier or an electrician to record the voltage.',
     caution: () => ELECTRICAL_CAUTION,

@@ -25,6 +25,12 @@ const shortAdvice = (document: AnalysisDocument): string => {
     : `It can be fired again ${to}. ${whole} Let cones in the load decide first: they may be down although the log says otherwise.`;
 };
 
+/** Denser bisque takes glaze up more slowly (common practice). */
+const beyondAdvice = (document: AnalysisDocument): string =>
+  isBisque(document)
+    ? 'Open it cold and judge each piece. Bisque that went past its cone is denser and drinks less glaze, so glaze a test piece first. Firing again does not mend it.'
+    : 'Open it cold and judge each piece: body and glaze differ in what they bear. Firing again does not mend it.';
+
 /** Half a cone is the usual tolerance of a firing (common practice). */
 const HALF_CONE = 0.5;
 
@@ -60,8 +66,7 @@ const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => Load
     answer: isBeyondTolerance(document)
       ? 'By this record the load went past its cone, and that cannot be taken back.'
       : 'By this record the load probably went a little past its cone, though it may be within the usual half cone.',
-    advice:
-      'Open it cold and judge each piece: body and glaze differ in what they bear. Firing again does not mend it.',
+    advice: beyondAdvice(document),
     caution: STUCK_WARE_CAUTION,
   }),
   'cannot-tell': (document) => ({

@@ -82,13 +82,16 @@ const severityOf = ({ offCones, slip, fromNamesakeCones }: Suspicion, gotIt: boo
 
 const ENTRY_UNIT = { target: 'C', unit: 'PeakC', rate: 'CPerHour', hold: 'Minutes' } as const;
 
-const slipFigures = (slip: Slip | null, coneType: ConeType): Figures => {
+const slipFigures = (slip: Slip | null, entered: Reach, coneType: ConeType): Figures => {
   if (slip === null) return {};
   const unit = ENTRY_UNIT[slip.kind];
+  const mended = reachOf(slip.mended, coneType);
+  const isPlaced = mended.position !== null && entered.position !== null;
   return {
+    ...(isPlaced ? { slippedCones: entered.position - mended.position } : {}),
     [`entered${unit}`]: slip.entered,
     [`meant${unit}`]: slip.meant,
-    mendedMinutes: reachOf(slip.mended, coneType).minutes,
+    mendedMinutes: mended.minutes,
   };
 };
 
@@ -116,7 +119,7 @@ export const scheduleSuspect = defineDetector({
       ],
       figures: {
         ...(segment === null ? {} : { segment }),
-        ...slipFigures(slip, coneType),
+        ...slipFigures(slip, reach, coneType),
         ...(offCones === null ? {} : { offCones }),
         ...(fromNamesakeCones === null ? {} : { fromNamesakeCones }),
         scheduledPeakC: reach.peakC,

@@ -89,6 +89,23 @@ const ANOTHER_CONE_MEANT: Alternative = {
   tell: 'the cone on their labels',
 };
 
+/** From so far off on, a cone with the zero may have been counted in the wrong direction (chosen). */
+const COUNTED_WRONG_CONES = 1.5;
+
+/** Cones with the zero run backwards, so that who counts up from 06 comes to a cooler cone. */
+const countedBackwards = (topic: Topic, figure: string): Alternative[] => {
+  const target = topic.document.heatWork?.target?.cone;
+  const off = topic.finding.figures[figure] ?? 0;
+  if (target?.startsWith('0') !== true || off < COUNTED_WRONG_CONES) return [];
+  return [
+    {
+      cause:
+        'The cones with the zero were counted the wrong way: the larger number is the cooler one',
+      tell: 'the cone that was programmed: 08 is cooler than 06, and 04 is hotter',
+    },
+  ];
+};
+
 export const HEAT_WORK_WORDINGS = {
   underfired: {
     name: 'heat-work short of the cone',
@@ -97,7 +114,7 @@ export const HEAT_WORK_WORDINGS = {
         ? line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant: ${conesOf(topic, 'shortCones', 'some way')} short of it, within the usual half cone.`
         : line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'shortCones', 'some way')} short.`,
     why: (topic) => HEAT_WORK_IS + doseSentence(topic),
-    couldBe: () => [ANOTHER_CONE_MEANT],
+    couldBe: (topic) => [...countedBackwards(topic, 'shortCones'), ANOTHER_CONE_MEANT],
     alternative: {
       cause: 'The ware simply got too little heat-work',
       tell: `${CONES_SETTLE_IT}: they would stand too straight`,
@@ -114,7 +131,7 @@ export const HEAT_WORK_WORDINGS = {
         : line`The heat-work comes to ${gotPlace(topic)} where ${meantCone(topic)} was meant, ${conesOf(topic, 'overCones', 'some way')} too much.`,
     why: (topic) =>
       longHold(topic) ?? `${reasonAtTop(topic) ?? HEAT_WORK_IS}${doseSentence(topic)}`,
-    couldBe: () => [ANOTHER_CONE_MEANT],
+    couldBe: (topic) => [...countedBackwards(topic, 'overCones'), ANOTHER_CONE_MEANT],
     alternative: {
       cause: 'The ware got more heat-work than was meant',
       tell: `${CONES_SETTLE_IT}: they would be flat`,

@@ -63,6 +63,14 @@ const title = (topic: Topic): Line => {
   return line`The schedule itself would miss its cone: ${whole}, ${conesOf(topic, 'offCones', 'some way')} ${side} ${meantCone(topic)}.`;
 };
 
+/** So little more or less is the same cone (chosen: no cone shows a twentieth). */
+const SAME_CONES = 0.05;
+
+const sameCone = (slippedCones = Infinity): string =>
+  Math.abs(slippedCones) <= SAME_CONES
+    ? ', and comes to the same cone, because the end of the climb decides it and that is the same'
+    : '';
+
 /** What the entry changes: the cone, or only the time. */
 const consequence = ({ finding: { figures, thresholds }, ...topic }: Topic): string => {
   const { offCones, mendedMinutes, scheduledMinutes } = figures;
@@ -74,7 +82,8 @@ const consequence = ({ finding: { figures, thresholds }, ...topic }: Topic): str
   if (mendedMinutes === undefined || scheduledMinutes === undefined) return '';
   const longer = scheduledMinutes - mendedMinutes;
   const by = large(duration(longer * 60)).text;
-  return longer > 0 ? `As it stands the firing takes ${by} longer. ` : '';
+  if (longer <= 0) return '';
+  return `As it stands the firing takes ${by} longer${sameCone(figures['slippedCones'])}. `;
 };
 
 /** A schedule that would not do what it is for, by what is likely wrong with it. */

@@ -1,3 +1,4 @@
+import { heatSourceOf } from '../../model/heat-source.ts';
 import { ELECTRICAL_CAUTION } from '../cautions.ts';
 import { line, type Line } from '../line.ts';
 import { FAST_CLIMB } from './fast-climb.ts';
@@ -109,8 +110,11 @@ export const SCHEDULE_WORDINGS = {
     name: 'a firing stopped before its schedule',
     title: (topic) =>
       line`The firing stopped at ${temperatureOf(topic, 'endedC', 'its peak')}${atItsTime(topic)}, with ${minutesOf(topic, 'leftMinutes', 'some time')} of the schedule still to come.`,
-    why: () =>
-      'The curve goes over from heating to free cooling although climbs or holds were still to come.',
+    why: ({ document }) =>
+      'The curve goes over from heating to free cooling although climbs or holds were still to come.' +
+      (heatSourceOf(document.options) === 'fuel'
+        ? ''
+        : ' Worn elements slow a climb long before they end it; a breaker, a fuse or a cut-out ends it at once.'),
     couldBe: () => [
       {
         cause: 'Someone, a timer, a cone-tripped switch or an over-temperature cut-out ended it',

@@ -1,6 +1,7 @@
 /**
  * The worked questions that concern heat-work (design notes, "Twelve to work through"), on synthetic
- * curves. Temperatures in °F are the askers' own.
+ * curves. Temperatures in °F are the askers' own. What the tool answers to all twelve is tried in
+ * tests/questions/.
  */
 import { describe, expect, test } from 'vitest';
 import { kineticsOf } from '../../../core/cones/cone-kinetics.ts';

@@ -86,6 +86,27 @@ describe('a history in words', () => {
     );
   });
 
+  test('counts one firing as one', () => {
+    const history = historyOf(ofPowers([1, 1, 1, 1, 1]));
+    const firings = { estimate: 1.2, low: 0.4, high: 2.1 };
+    const forecast = { ...history.forecast, firings, reason: null };
+    expect(historyWords({ ...history, forecast }, inC).forecast).toMatch(
+      /^About 1 firing is left /,
+    );
+  });
+
+  test('says volts of a supply, and what part of the power went at once', () => {
+    const { findings } = historyWords(everything(), inC);
+    const title = (id: string) => findings.find((one) => one.id === id)!.title;
+    // Power goes with the square of the voltage.
+    const { amplitudePercent } = everything().findings.find(
+      ({ id }) => id === 'supply-varies',
+    )!.figures;
+    const volts = 100 * (1 - Math.sqrt(1 - amplitudePercent! / 100));
+    expect(title('supply-varies')).toContain(`as ${Number(volts.toFixed(1))} % of voltage`);
+    expect(title('element-lost')).toMatch(/had 17 %, about a sixth, less power/);
+  });
+
   test('says what is missing where there is none', () => {
     const { trend, forecast, rows, order } = historyWords(
       historyOf([entry(0, { startInstant: null }), entry(1)]),
@@ -122,7 +143,7 @@ describe('a history in words', () => {
   test('names steps for what they are', () => {
     const [restored, lost, couple] = historyWords(everything(), inC).steps;
     expect(restored).toContain('From firing 4 on the kiln had 12 % more power');
-    expect(lost).toContain('From firing 6 on the kiln had 17 % less power at once');
+    expect(lost).toContain('From firing 6 on the kiln had 17 %, about a sixth, less power at once');
     expect(couple).toContain('From firing 8 on the couple reads otherwise by +65 °C');
   });
 });

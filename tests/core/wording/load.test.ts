@@ -36,6 +36,13 @@ describe('whether the load can be saved', () => {
     expect(words.caution).toContain('eye protection');
   });
 
+  it('says of bisque that went beyond what glaze does on it (common practice)', () => {
+    const options = { ...troubled.options, purpose: 'bisque' as const };
+    const beyond = { state: 'beyond' as const, refireTo: null };
+    expect(loadWords({ ...troubled, options, load: beyond }).advice).toContain('drinks less glaze');
+    expect(loadWords({ ...troubled, load: beyond }).advice).not.toContain('drinks less glaze');
+  });
+
   it('is as careful as the range: half a cone is the usual tolerance (common practice)', () => {
     const beyond = (position: number, range: number) => {
       const cone = { ...troubled.heatWork!.cone, position };

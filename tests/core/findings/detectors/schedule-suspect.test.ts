@@ -34,6 +34,15 @@ describe('a sane schedule', () => {
 });
 
 describe('a slip', () => {
+  it('says how many cones it makes: none where the last climb is the same', () => {
+    // 93 °C is 200 °F typed for 2000 °F.
+    const { figures } = onlyFinding(scheduleSuspect, typed('', '167,93,0', '60,1196,0'));
+    expect(figures['segment']).toBe(0);
+    expect(Math.abs(figures['slippedCones']!)).toBeLessThan(0.05);
+    const top = onlyFinding(scheduleSuspect, typed('# cone: 6\n', ...UP, '60,1215,900'));
+    expect(top.figures['slippedCones']).toBeGreaterThan(1);
+  });
+
   it('of hours for minutes', () => {
     const { severity, figures } = onlyFinding(
       scheduleSuspect,

@@ -28,6 +28,24 @@ describe('the wordings of heat-work', () => {
     expect(remedy(0.6)).toContain('a little higher');
   });
 
+  it.each([
+    ['overfired', 'overCones', '08', 4, true],
+    ['underfired', 'shortCones', '04', 4, true],
+    ['overfired', 'overCones', '08', 1.4, false],
+    ['overfired', 'overCones', '6', 4, false],
+  ] as const)(
+    'say of %s by %s where %s was meant, %d off, that cones with the zero run backwards: %s',
+    (id, figure, cone, off, isSaid) => {
+      const about = topic(id, { [figure]: off });
+      const target = { ...about.document.heatWork!.target!, cone };
+      const document = { ...about.document, heatWork: { ...about.document.heatWork!, target } };
+      const causes = HEAT_WORK_WORDINGS[id]
+        .couldBe({ ...about, document })
+        .map(({ cause }) => cause);
+      expect(causes.join(' ').includes('counted the wrong way')).toBe(isSaid);
+    },
+  );
+
   it('say how far over in times of the dose', () => {
     const about = topic('overfired', { overCones: 1 });
     const heatWork = about.document.heatWork!;

@@ -28,6 +28,12 @@ describe('a suspected schedule', () => {
   it('says what the slip costs, in time where the cone is the same', () => {
     const figures = { segment: 0, enteredC: 93, meantC: 1093, mendedMinutes: 480 };
     const about = topic('schedule-suspect', { ...figures, scheduledMinutes: 1120 });
-    expect(SCHEDULE_SUSPECT.why(about)).toContain('takes 10 h 40 min longer');
+    expect(SCHEDULE_SUSPECT.why(about)).toContain('takes 10 h 40 min longer. ');
+    const why = (slippedCones: number): string => {
+      const known = { ...about.finding.figures, slippedCones };
+      return SCHEDULE_SUSPECT.why(topic('schedule-suspect', known));
+    };
+    expect(why(0.002)).toContain('longer, and comes to the same cone');
+    expect(why(0.06)).not.toContain('the same cone');
   });
 });

@@ -32,6 +32,15 @@ describe('the wordings of the schedule', () => {
     expect(SCHEDULE_WORDINGS['hold-drift'].title(topic('hold-drift', figures)).text).toBe(said);
   });
 
+  it('tell an end of power from wear, of a kiln that has elements', () => {
+    const about = topic('ended-early');
+    const why = SCHEDULE_WORDINGS['ended-early'].why;
+    expect(why(about)).toContain('a breaker, a fuse or a cut-out ends it at once');
+    const options = { ...about.document.options, kiln: { heat: 'fuel' as const } };
+    const said = why({ ...about, document: { ...about.document, options } });
+    expect(said).not.toMatch(/element|breaker|fuse/);
+  });
+
   it('say where a firing stopped and what was still to come', () => {
     const figures = { endedC: 980, leftMinutes: 125 };
     expect(SCHEDULE_WORDINGS['ended-early'].title(topic('ended-early', figures)).text).toBe(
