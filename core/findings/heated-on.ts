@@ -17,6 +17,17 @@ const LEAST_OVER_C = 10;
  */
 const APPROACH_SHARE = 0.9;
 
+/** Whether a kiln heated on past the target of a segment, or of any where none is named. */
+export const ranAway = (
+  alignment: Alignment | null,
+  overshoots: readonly Overshoot[],
+  segment: number | null = null,
+): boolean =>
+  alignment !== null &&
+  overshoots.some(
+    (over) => (segment === null || over.segment === segment) && heatedOn(alignment, over) !== null,
+  );
+
 /** How a kiln heated on past a target; null where it coasted. */
 export const heatedOn = (
   { legs }: Alignment,

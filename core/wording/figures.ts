@@ -88,6 +88,8 @@ const LABELS: Readonly<Record<string, string>> = {
   placesApartDeltaC: 'between the places',
   longestMinutes: 'longest',
   gapMinutes: 'silent',
+  falsePercent: 'of all readings',
+  timesPerHour: 'that is',
   removedPercent: 'readings taken out',
   samples: 'readings in them',
   spikes: 'false readings in all',

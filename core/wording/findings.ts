@@ -53,13 +53,32 @@ const trustSentence = ({ figures }: Finding): string => {
     : ` The schedule could be laid on this log with a certainty of ${plainNumber(confidence)} % only, so the leg may be another than it seems.`;
 };
 
+/**
+ * What a record shows from beginning to end, if it happened at all. Where its own check found nothing
+ * the record speaks against it, and it explains nothing else. Other checks may miss what is there.
+ */
+const SHOWN_BY_RECORD: ReadonlySet<FindingId> = new Set<FindingId>([
+  'overshoot',
+  'power-interrupted',
+  'sensor-open',
+  'log-gap',
+  'ended-early',
+  'peak-not-reached',
+]);
+
+const isRefuted = (id: FindingId, { checks }: AnalysisDocument): boolean =>
+  SHOWN_BY_RECORD.has(id) &&
+  checks.some(
+    (check) => check.id === id && check.outcome === 'clear' && check.reason === 'within-limits',
+  );
+
 const findingWords = (topic: Topic, letter: string): FindingWords => {
   const { finding, say } = topic;
   const heat = heatSourceOf(topic.document.options);
   const wording = wordingOf(finding.id, heat);
   const alternatives = [
     ...finding.instead
-      .filter((id) => canHave(heat, id))
+      .filter((id) => canHave(heat, id) && !isRefuted(id, topic.document))
       .map((id) => alternativeFor(id, heat, topic)),
     ...wording.couldBe(topic),
   ];

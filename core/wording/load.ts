@@ -71,7 +71,9 @@ const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => Load
   }),
   'cannot-tell': (document) => ({
     answer: `Whether this load is as meant cannot be told from this log because ${unknownBecause(document)}.`,
-    advice: 'Go by the cones and by the ware itself.',
+    advice: showsFiring(document.trace)
+      ? 'Go by the cones and by the ware itself.'
+      : 'Open the log of the firing itself, if there is one.',
     caution: null,
   }),
 };

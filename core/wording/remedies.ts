@@ -146,7 +146,7 @@ export const leaveScheduleSentence = (document: AnalysisDocument): string | null
   const comesTo = scheduleComesTo(document);
   return comesTo === null
     ? null
-    : `Followed to the letter, the schedule comes to ${comesTo}: leave it as it is, and find out why the kiln did not follow it.`;
+    : `Followed to the letter, the schedule comes to ${comesTo}: leave its peak and its hold as they are, and find out why the kiln did not follow it.`;
 };
 
 /** How to take what would have done it; null where nothing was worked out. */

@@ -1,11 +1,11 @@
-import type { Alignment, Overshoot } from '../../model/document.ts';
+import type { Alignment } from '../../model/document.ts';
 import type { Severity } from '../../model/finding.ts';
 import type { Trace } from '../../model/trace.ts';
 import { lowerBound } from '../../numeric/search.ts';
 import { median, quantile } from '../../numeric/statistics.ts';
 import { celsius, SECONDS_PER_MINUTE } from '../../units.ts';
 import { clear, foundAny, notApplicable, type Draft } from '../detector.ts';
-import { heatedOn } from '../heated-on.ts';
+import { ranAway } from '../heated-on.ts';
 import { isTop, lengthMinutes, type Course } from '../legs.ts';
 import { certainlyMissed } from '../off-target.ts';
 import { defineScheduleDetector } from '../schedule-detector.ts';
@@ -82,15 +82,6 @@ const holdLegs = (alignment: Alignment): HoldLeg[] =>
  */
 const hasArrived = ({ isUnreached, offDeltaC }: Hold): boolean => !isUnreached || offDeltaC > 0;
 
-/** A kiln that heated on through its hold went past its target: the overshoot tells of it. */
-const ranAway = (
-  { segment, offDeltaC }: Hold,
-  alignment: Alignment,
-  overshoots: readonly Overshoot[],
-): boolean =>
-  offDeltaC > 0 &&
-  overshoots.some((over) => over.segment === segment && heatedOn(alignment, over) !== null);
-
 const measured = (leg: HoldLeg, samples: Trace): Hold[] => {
   const readings = readingsOf(samples, leg.course);
   if (readings.length < FEWEST_READINGS) return [];
@@ -121,7 +112,10 @@ export const holdDrift = defineScheduleDetector({
     if (all.length === 0) return notApplicable('readings-too-coarse');
     const arrived = all.filter(hasArrived);
     if (arrived.length === 0) return notApplicable('no-hold');
-    const holds = arrived.filter((hold) => !ranAway(hold, alignment, overshoots));
+    const holds = arrived.filter(
+      // A kiln that heated on through its hold went past its target: the overshoot tells of it.
+      ({ segment, offDeltaC }) => offDeltaC <= 0 || !ranAway(alignment, overshoots, segment),
+    );
     if (holds.length === 0) return clear('told-by-another');
     const { noiseC, resolutionC } = samples.summary;
     const noteDeltaC = Math.max(NOTE_DELTA_C, NOTE_SIGMAS * noiseC, resolutionC);

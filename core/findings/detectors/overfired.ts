@@ -1,8 +1,9 @@
-import type { Alignment } from '../../model/document.ts';
+import type { Alignment, Overshoot } from '../../model/document.ts';
 import type { FindingId, Severity } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import { clear, defineDetector, found, notApplicable } from '../detector.ts';
 import { asPlanned } from '../as-planned.ts';
+import { ranAway } from '../heated-on.ts';
 import { isTop, lengthMinutes } from '../legs.ts';
 import {
   HALF_CONE,
@@ -33,7 +34,11 @@ interface LongHold {
 }
 
 /** The hold at the schedule's hottest target, where it ran clearly longer than planned. */
-const longTopHold = (schedule: Schedule | null, alignment: Alignment | null): LongHold | null => {
+const longTopHold = (
+  schedule: Schedule | null,
+  alignment: Alignment | null,
+  overshoots: readonly Overshoot[],
+): LongHold | null => {
   if (schedule === null || alignment === null) return null;
   if (100 * alignment.confidence < USABLE_CONFIDENCE_PERCENT) return null;
   const holds = alignment.legs.flatMap(({ segment, kind, planned, actual }) => {
@@ -41,7 +46,9 @@ const longTopHold = (schedule: Schedule | null, alignment: Alignment | null): Lo
     const plannedMinutes = lengthMinutes(planned);
     const heldMinutes = lengthMinutes(actual);
     const leastMinutes = Math.max(LONG_SHARE * plannedMinutes, plannedMinutes + LONG_MINUTES);
-    const isLong = isTop(schedule, segment) && heldMinutes >= leastMinutes;
+    // A kiln that heated on through its hold did not hold: its overshoot is the reason.
+    const isHeld = isTop(schedule, segment) && !ranAway(alignment, overshoots, segment);
+    const isLong = isHeld && heldMinutes >= leastMinutes;
     return isLong ? { segment, plannedMinutes, heldMinutes } : [];
   });
   return holds[0] ?? null;
@@ -71,14 +78,14 @@ const insteadOf = (longHold: LongHold | null, off: OffTarget): readonly FindingI
 export const overfired = defineDetector({
   id: 'overfired',
   needs: ['heatWork', 'trace'],
-  wants: ['schedule', 'alignment', 'options'],
-  detect: ({ heatWork, trace, schedule, alignment, options }) => {
+  wants: ['schedule', 'alignment', 'options', 'overshoots'],
+  detect: ({ heatWork, trace, schedule, alignment, options, overshoots }) => {
     const { target } = heatWork;
     if (target === null) return notApplicable('no-target-cone');
     const off = offTarget(heatWork);
     const severity = off === null ? null : severityOf(off);
     if (off === null || severity === null) return clear();
-    const longHold = longTopHold(schedule, alignment);
+    const longHold = longTopHold(schedule, alignment, overshoots);
     return found({
       severity,
       evidence: heatWorkEvidence(heatWork, trace.peakAtSeconds),

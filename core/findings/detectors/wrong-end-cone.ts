@@ -4,6 +4,7 @@ import type { Severity } from '../../model/finding.ts';
 import type { Schedule } from '../../model/schedule.ts';
 import { SELF_SUPPORTING_END_POINTS } from '../../reference/end-points-self-supporting.ts';
 import { clear, defineDetector, found, notApplicable } from '../detector.ts';
+import { ranAway } from '../heated-on.ts';
 import { topC } from '../legs.ts';
 import { namesakeOf } from '../namesake.ts';
 import { heatWorkEvidence } from '../off-target.ts';
@@ -48,8 +49,8 @@ const severityOf = (
 export const wrongEndCone = defineDetector({
   id: 'wrong-end-cone',
   needs: ['heatWork', 'trace'],
-  wants: ['schedule'],
-  detect: ({ heatWork, trace, schedule }) => {
+  wants: ['schedule', 'alignment', 'overshoots'],
+  detect: ({ heatWork, trace, schedule, alignment, overshoots }) => {
     const { target, cone } = heatWork;
     if (target === null) return notApplicable('no-target-cone');
     const namesake = namesakeOf(target.cone);
@@ -60,6 +61,8 @@ export const wrongEndCone = defineDetector({
     const madeFor = isMadeFor(schedule, namesake);
     if (position === null && !madeFor) return notApplicable('no-cone-reached');
     if (!firedTo && !madeFor) return clear();
+    // A kiln that would not stop heating may come to the namesake by chance.
+    if (!madeFor && ranAway(alignment, overshoots)) return clear('told-by-another');
     const isLowerBound =
       cone.bound === 'at-least' && positionOfCone(namesake) < positionOfCone(target.cone);
     if (isLowerBound && !madeFor) return notApplicable('record-ends-hot');

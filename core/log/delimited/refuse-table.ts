@@ -46,10 +46,12 @@ export const refuseTable = (lines: LineSample, decisions: ReadingDecisions): nev
       `no table is there with “${decisions.delimiter}” between the cells; leave the choice open`,
     );
   }
-  const read = `${lines.head.length}${lines.body.length > 0 ? ' and more' : ''}`;
+  const count = lines.head.length;
+  const more = lines.body.length > 0 ? ' and more' : '';
+  const read = `${count}${more} ${count === 1 && more === '' ? 'line' : 'lines'}`;
   throw new Refusal(
     'not-readable',
-    `no table of times and temperatures was found in ${read} lines, with commas, semicolons, ` +
+    `no table of times and temperatures was found in ${read}, with commas, semicolons, ` +
       'tabs, bars or blanks between the cells; a log needs a time and a temperature on each line',
     first?.line ?? null,
   );

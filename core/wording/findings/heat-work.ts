@@ -4,7 +4,7 @@ import { HOTTER_CAUTION, STUCK_WARE_CAUTION } from '../cautions.ts';
 import { large, line, lineOf, type Line } from '../line.ts';
 import { letterOf } from '../letters.ts';
 import { remedySentence } from '../remedies.ts';
-import { coneAtLeast, coneName, conePlace, duration, percent } from '../speech.ts';
+import { coneAtLeast, coneName, conePlace, duration, percent, plainNumber } from '../speech.ts';
 import {
   conesOf,
   legOf,
@@ -39,7 +39,7 @@ const doseSentence = ({ document }: Topic): string => {
   const margin =
     target.dose < 1
       ? `${percent(target.dose)} of the dose`
-      : `${target.dose.toFixed(1)} times the dose`;
+      : `${plainNumber(target.dose, target.dose < 10 ? 1 : 0)} times the dose`;
   return ` By this record ${coneName(target.cone)} got ${margin} that brings it down.`;
 };
 

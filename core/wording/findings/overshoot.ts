@@ -20,9 +20,13 @@ const subject = (topic: Topic): string => {
   return target === null ? 'A target' : `The target of ${topic.say.temperature(target)}`;
 };
 
+/** The note on contacts that stuck, which is then what tells of the heat that stayed on. */
+const stuckNote = ({ document }: Topic): string | null =>
+  noteOn(document.findings, 'power-stuck-on');
+
 const title = (topic: Topic): Line => {
   const over = line`${subject(topic)} was overshot by ${differenceOf(topic, 'overDeltaC', 'some degrees')}`;
-  return wasHeatedOn(topic)
+  return wasHeatedOn(topic) && stuckNote(topic) === null
     ? line`${over}: the kiln climbed on at ${rateOf(topic, 'climbedOnCPerHour', 'its rate')} for ${minutesOf(topic, 'climbedOnMinutes', 'some time')}.`
     : lineOf(over, line` for ${minutesOf(topic, 'aboveMinutes', 'some time')}.`);
 };
@@ -49,23 +53,30 @@ const remedy = (topic: Topic): string => {
       'If it is new, look at the relay.'
     );
   }
-  const stuck = noteOn(topic.document.findings, 'power-stuck-on');
+  const stuck = stuckNote(topic);
   return stuck === null
     ? STUCK_REMEDY
     : `Do first what ${stuck} says: it tells of the cause. A slower approach does not mend that.`;
+};
+
+const COASTED =
+  'The kiln went past its target before it settled. Low down that can rush drying; at the peak it ' +
+  'adds heat-work that nobody planned.';
+
+const whyHeatedOn = (topic: Topic): string => {
+  const stuck = stuckNote(topic);
+  return stuck === null
+    ? 'A kiln whose heat is cut slows down at once; this one climbed on about as fast as it had come, ' +
+        'or faster. Heat stayed on that the schedule did not ask for, and at the peak it adds ' +
+        'heat-work that nobody planned.'
+    : `Heat stayed on that the schedule did not ask for: ${stuck} tells of it.`;
 };
 
 /** Of a target that was passed: by a kiln that came to rest too late, or one that was heated on. */
 export const OVERSHOOT: FindingWording = {
   name: 'a target overshot',
   title,
-  why: (topic) =>
-    wasHeatedOn(topic)
-      ? 'A kiln whose heat is cut slows down at once; this one climbed on at least as fast as it had ' +
-        'come. Heat stayed on that the schedule did not ask for, and at the peak it adds heat-work ' +
-        'that nobody planned.'
-      : 'The kiln went past its target before it settled. Low down that can rush drying; at the peak ' +
-        'it adds heat-work that nobody planned.',
+  why: (topic) => (wasHeatedOn(topic) ? whyHeatedOn(topic) : COASTED),
   couldBe: (topic) => [wasHeatedOn(topic) ? OTHER_PROGRAMME : BRAKES_LATE],
   alternative: {
     cause: 'The target was overshot',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { heatedOn } from '../../../core/findings/heated-on.ts';
+import { heatedOn, ranAway } from '../../../core/findings/heated-on.ts';
 import { celsiusDelta, seconds } from '../../../core/units.ts';
 import { facts } from '../../builders/facts.ts';
 
@@ -30,4 +30,19 @@ test('a climb of a few minutes or degrees is no heating on', () => {
 
 test('nothing is told of a climb that never ran', () => {
   expect(after(12, 36, 9)).toBeNull();
+});
+
+test('a kiln ran away from the target of the segment that is asked for, or from any', () => {
+  const { alignment } = facts();
+  const over = {
+    segment: 2,
+    overC: celsiusDelta(36),
+    atSeconds: seconds(657 * 60),
+    aboveForSeconds: seconds(1200),
+  };
+  expect(ranAway(alignment, [over])).toBe(true);
+  expect(ranAway(alignment, [over], 2)).toBe(true);
+  expect(ranAway(alignment, [over], 0)).toBe(false);
+  expect(ranAway(alignment, [])).toBe(false);
+  expect(ranAway(null, [over])).toBe(false);
 });

@@ -21,6 +21,24 @@ describe('findings in words', () => {
     expect(slow?.couldBe.length).toBeGreaterThan(troubled.findings[0]!.instead.length);
   });
 
+  it('leave out what the record would show and does not', () => {
+    const [slow, ...others] = troubled.findings;
+    const about = { ...slow!, instead: ['power-interrupted', 'elements-weak'] as const };
+    const causes = (outcome: 'clear' | 'not-applicable') => {
+      const unseen = ['power-interrupted', 'elements-weak'] as const;
+      const reason = outcome === 'clear' ? 'within-limits' : 'alignment-uncertain';
+      const checks = unseen.map((id) => ({ id, outcome, reason }));
+      const findings = [{ ...about, instead: [...about.instead] }, ...others];
+      const [said] = findingsWords({ ...troubled, findings, checks }, speechIn('C'));
+      return said!.couldBe.map(({ cause }) => cause);
+    };
+    const gone = 'The power was gone for a while.';
+    expect(causes('not-applicable')).toContain(gone);
+    expect(causes('clear')).not.toContain(gone);
+    // Wear that no check could show may be there all the same.
+    expect(causes('clear')).toContain('The elements are worn.');
+  });
+
   it('point to the note that tells of an alternative, where it was found itself', () => {
     const [slow, ...others] = troubled.findings;
     const about = { ...slow!, instead: [others[0]!.id] };

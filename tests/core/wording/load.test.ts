@@ -62,6 +62,7 @@ describe('whether the load can be saved', () => {
     const none = { ...exampleDocument('no-schedule'), heatWork: null };
     const trace = { ...none.trace, peakC: celsius(20) };
     expect(loadWords({ ...none, trace }).answer).toContain('because it shows no firing');
+    expect(loadWords({ ...none, trace }).advice).toContain('the log of the firing itself');
   });
 
   it.each([

@@ -7,6 +7,7 @@ import {
   withConfidence,
   withoutSchedule,
 } from '../../../builders/facts.ts';
+import { celsiusDelta, seconds } from '../../../../core/units.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
 
 const at = (position: number | null, rangeCones = 0.5) =>
@@ -15,6 +16,23 @@ const at = (position: number | null, rangeCones = 0.5) =>
 describe('heat-work beyond the cone', () => {
   test('offers the lost zero only where the firing came out at the namesake', () => {
     expect(onlyFinding(overfired, at(7.5)).instead).not.toContain('wrong-end-cone');
+  });
+
+  test('does not blame a long hold through which the kiln heated on', () => {
+    const held = firingFacts({ topHold: { minutes: 30, toC: 1290 } });
+    const overshoots = [
+      {
+        segment: 2,
+        overC: celsiusDelta(75),
+        atSeconds: seconds(675 * 60),
+        aboveForSeconds: seconds(2400),
+      },
+    ];
+    const hot = { ...held, heatWork: heatWorkAt(8.5) };
+    expect(onlyFinding(overfired, hot).figures).toHaveProperty('heldMinutes');
+    const { figures, instead } = onlyFinding(overfired, { ...hot, overshoots });
+    expect(figures).not.toHaveProperty('heldMinutes');
+    expect(instead).toContain('overshoot');
   });
 
   test('is told in cones and in degrees of end point', () => {

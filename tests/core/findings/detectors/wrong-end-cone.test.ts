@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { wrongEndCone } from '../../../../core/findings/detectors/wrong-end-cone.ts';
 import type { Cone } from '../../../../core/model/cone.ts';
 import type { Schedule } from '../../../../core/model/schedule.ts';
-import { celsius } from '../../../../core/units.ts';
+import { celsius, celsiusDelta, seconds } from '../../../../core/units.ts';
 import { SCHEDULE, facts, heatWorkAt } from '../../../builders/facts.ts';
 import { NOTHING, inapplicable, judge, onlyFinding } from '../../../builders/judge.ts';
 
@@ -47,6 +47,22 @@ describe('a cone from the wrong end of the scale', () => {
     expect(onlyFinding(wrongEndCone, fired(-5, '6', SCHEDULE)).severity).toBe('watch');
     // Nothing stops a firing above its schedule by chance.
     expect(onlyFinding(wrongEndCone, fired(6, '06', toppedAt(998))).severity).toBe('act');
+  });
+
+  test('is not told of a kiln that heated on past its target and got there by chance', () => {
+    const overshoots = [
+      {
+        segment: 2,
+        overC: celsiusDelta(112),
+        atSeconds: seconds((645 + 36) * 60),
+        aboveForSeconds: seconds(4000),
+      },
+    ];
+    const ran = { ...fired(6, '06', toppedAt(998)), overshoots };
+    expect(judge(wrongEndCone, ran)).toMatchObject({ outcome: 'clear', reason: 'told-by-another' });
+    // A schedule that was made for the namesake is wrong all the same.
+    const wrong = { ...fired(6, '06', toppedAt(1222)), overshoots };
+    expect(judge(wrongEndCone, wrong).outcome).toBe('found');
   });
 
   test.each([

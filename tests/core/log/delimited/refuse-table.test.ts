@@ -28,6 +28,19 @@ test('a delimiter that makes no table is the fault of whoever gave it', () => {
   );
 });
 
+test('lines are counted in the singular and the plural', () => {
+  const said = (text: string) => {
+    try {
+      refuseTable(sampleLines(textOf(text)), {});
+    } catch (thrown) {
+      return (thrown as Refusal).message;
+    }
+    return null;
+  };
+  expect(said('nothing here\n')).toContain('was found in 1 line, with');
+  expect(said('Dear all,\nthe firing went well.\n')).toContain('was found in 2 lines, with');
+});
+
 test('a header line beyond the file is the fault of whoever gave it', () => {
   expect(refusal('a;b\n', 99)[0]).toBe('bad-option');
 });

@@ -31,5 +31,10 @@ describe('an overshoot in words', () => {
     const said = OVERSHOOT.remedy({ ...heated, document: { ...document, findings } });
     expect(said).toMatch(/^Do first what note A says/);
     expect(said).not.toContain('relay');
+    const stuck = { ...heated, document: { ...document, findings } };
+    expect(OVERSHOOT.title(stuck).text).toBe(
+      'The target of 1188 °C was overshot by 39 °C for 20 min.',
+    );
+    expect(OVERSHOOT.why(stuck)).toContain('note A tells of it');
   });
 });
