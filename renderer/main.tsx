@@ -9,7 +9,6 @@ import { App } from './app/app.tsx';
 import { ActionsContext } from './app/use-actions.ts';
 import { createHistoryStore } from './history/history-store.ts';
 import { HistoryContext } from './history/use-history.ts';
-import { createTaker } from './app/take.ts';
 import { createHistorian } from './worker/historian.ts';
 import { createViewStore } from './curve/view-store.ts';
 import { ViewContext } from './curve/use-view.ts';
@@ -30,7 +29,7 @@ const spawnForHistory = (): Worker =>
 
 const start = async (): Promise<void> => {
   const host = await connectHost();
-  const { opened, preferences, schedules, rules } = await host.initial();
+  const { coming, preferences, schedules, rules } = await host.initial();
   const isBundled = (schedule: Schedule): boolean =>
     bundledSchedules.some((one) => isSameSchedule(one, schedule));
   const store = createAppStore(
@@ -51,9 +50,8 @@ const start = async (): Promise<void> => {
   });
   const history = createHistoryStore(createHistorian(spawnForHistory), store);
   const actions = createActions(host, store, view, history);
-  const take = createTaker(store, history);
   const { notify } = store.getState();
-  host.onFilesOpened((files) => void take(files));
+  host.onFilesOpened(actions.receive);
   host.onMenuCommand(actions.obey);
   host.onGone(() => {
     const text = 'Afterfire has been ended where it was started. What is open here stays usable.';
@@ -77,7 +75,7 @@ const start = async (): Promise<void> => {
       </AppContext>
     </StrictMode>,
   );
-  await take(opened);
+  actions.receive(coming);
 };
 
 start().catch((cause: unknown) => {

@@ -1,6 +1,12 @@
 import { curveFile, historyFile, legsFile, reportFile, verdictText } from '../export/files.ts';
 import type { HistoryStore } from '../history/history-store.ts';
-import { HostGone, type FileToSave, type Host, type MenuCommand } from '../host/host.ts';
+import {
+  HostGone,
+  type Coming,
+  type FileToSave,
+  type Host,
+  type MenuCommand,
+} from '../host/host.ts';
 import { historyReport } from '../../core/report/history-report.ts';
 import { historyWords, type HistoryWords } from '../../core/wording/history.ts';
 import { speechIn } from '../../core/wording/speech.ts';
@@ -23,6 +29,8 @@ export interface Actions {
   readonly openTyped: () => void;
   readonly saveTyped: () => void;
   readonly takeFiles: (files: readonly File[]) => void;
+  /** Takes in what the host hands over by itself. */
+  readonly receive: (coming: Coming) => void;
   readonly trySample: (sample: Sample) => void;
   readonly saveReport: () => void;
   readonly saveCurve: () => void;
@@ -68,6 +76,12 @@ export const createActions = (
       if (!(cause instanceof HostGone)) console.error(cause);
       state().notify({ tone: 'problem', text: sentence(cause) });
     });
+  };
+
+  /** Whatever was open in front of the page: what comes in is to be seen. */
+  const receive = (coming: Coming): void => {
+    if (coming.fileNames.length > 0) state().showDialog(null);
+    attempt(() => take(coming));
   };
 
   const withFiring = (deed: (firing: OpenFiring) => Promise<void>): void => {
@@ -124,13 +138,17 @@ export const createActions = (
         await state().openTyped(new Date());
       }),
     saveTyped: () => save(typedFile(state().typed, new Date())),
-    takeFiles: (files) => attempt(async () => take(await host.takeFiles(files))),
+    takeFiles: (files) => receive(host.takeFiles(files)),
+    receive,
     trySample: (sample) =>
       attempt(async () => {
-        const { log, schedule } = await openSample(sample);
-        state().notify(null);
-        history.getState().hide();
-        await state().openLog(log, schedule);
+        const opening = openSample(sample);
+        const opened = opening.then(({ log, schedule }) => ({
+          logs: [log],
+          schedule,
+          refused: [],
+        }));
+        await take({ fileNames: [sample.logName], opened });
       }),
     saveReport: () =>
       isHistory()
@@ -169,7 +187,7 @@ export const createActions = (
       }),
     addToHistory: () =>
       attempt(async () => {
-        const { logs, refused } = await host.openLogs();
+        const { logs, refused } = await (await host.openLogs()).opened;
         const text = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`).join(' ');
         state().notify(text === '' ? null : { tone: 'problem', text });
         if (logs.length > 0) await history.getState().add(logs);

@@ -6,7 +6,7 @@ import { HistoryPage } from '../history/history-page.tsx';
 import { useHistory } from '../history/use-history.ts';
 import { goTo } from '../sheet/go-to.ts';
 import { EmptyState } from '../sheet/empty-state.tsx';
-import { ReadingState } from '../sheet/reading-state.tsx';
+import { ArrivingState, ReadingState } from '../sheet/reading-state.tsx';
 import { RefusedState } from '../sheet/refused-state.tsx';
 import { Sheet } from '../sheet/sheet.tsx';
 import { bundledSchedules } from '../samples/sample-schedules.ts';
@@ -27,6 +27,8 @@ import './app.css';
 const Shown = ({ firing }: { readonly firing: Firing }) => {
   const isHistory = useHistory((state) => state.isShown);
   const history = useHistory((state) => state.history);
+  const arriving = useApp((state) => state.arriving);
+  if (arriving) return <ArrivingState arriving={arriving} />;
   if (isHistory) return <HistoryPage history={history} />;
   switch (firing.kind) {
     case 'empty':
@@ -187,7 +189,9 @@ export const App = () => {
   useKeys();
   const isHistory = useHistory((state) => state.isShown);
   const historyKind = useHistory((state) => state.history.kind);
-  useFocusKept(isHistory ? `history-${historyKind}` : firing.kind);
+  const isArriving = useApp((state) => state.arriving !== null);
+  const kind = isHistory ? `history-${historyKind}` : firing.kind;
+  useFocusKept(isArriving ? 'arriving' : kind);
   useEffect(() => {
     document.title = titled(isHistory ? 'History' : firingName(firing));
   }, [firing, isHistory]);

@@ -130,7 +130,8 @@ export const SHORTCUTS: readonly Shortcut[] = [
     shown: 'Esc',
     does: 'close what is open: list, note, desk, or the reading under way',
     act: ({ state, choose }) => {
-      if (state.firing.kind === 'reading') state.cancelReading();
+      if (state.arriving) state.arriving.stop();
+      else if (state.firing.kind === 'reading') state.cancelReading();
       else if (state.selected !== null) choose(null);
       else if (state.notice) state.notify(null);
       else if (state.isTelling) state.showTelling(false);

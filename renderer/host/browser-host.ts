@@ -2,7 +2,7 @@ import type { RequestName } from '../../electron/host/contract.ts';
 import { download } from './download.ts';
 import { HostGone } from './host-gone.ts';
 import type { Host } from './interface.ts';
-import { fileIn, opened } from './opened.ts';
+import { filesIn } from './opened.ts';
 import { pickFiles } from './pick-files.ts';
 import { ruleShelf } from './rule-shelf.ts';
 import { scheduleShelf } from './schedule-shelf.ts';
@@ -58,7 +58,7 @@ const stayConnected = (onGone: () => void): void => {
 const picked = async (role: 'log' | 'schedule') => {
   const isLog = role === 'log';
   const files = await pickFiles(isLog ? '' : '.json,.csv,.txt', isLog);
-  return opened(await Promise.all(files.map((file) => fileIn(file, role))));
+  return filesIn(files, role);
 };
 
 /** The host behind the loopback server, for a page in the person's own browser. */
@@ -74,8 +74,7 @@ export const browserHost = (): Host => {
     initial: beginning(wire),
     openLogs: () => picked('log'),
     openSchedule: () => picked('schedule'),
-    takeFiles: async (files) =>
-      opened(await Promise.all(files.map((file) => fileIn(file, 'unknown')))),
+    takeFiles: (files) => filesIn(files, 'unknown'),
     save: (file) => {
       download(file);
       return Promise.resolve({ outcome: 'saved' });

@@ -1,7 +1,7 @@
 import type { Told } from '../../electron/host/contract.ts';
 import type { Bridge } from '../../electron/host/message-names.ts';
 import type { Host } from './interface.ts';
-import { fileIn, opened } from './opened.ts';
+import { filesIn } from './opened.ts';
 import { ruleShelf } from './rule-shelf.ts';
 import { scheduleShelf } from './schedule-shelf.ts';
 import { ask, listen, type Wire } from './transport.ts';
@@ -40,8 +40,7 @@ export const desktopHost = (bridge: Bridge): Host => {
     initial: beginning(wire),
     openLogs: async () => fetchFiles(wire, await ask(wire, 'open-logs', null)),
     openSchedule: async () => fetchFiles(wire, await ask(wire, 'open-schedule', null)),
-    takeFiles: async (files) =>
-      opened(await Promise.all(files.map((file) => fileIn(file, 'unknown')))),
+    takeFiles: (files) => filesIn(files, 'unknown'),
     save: (file) => ask(wire, 'save-file', file),
     copyText: async (text) => {
       await ask(wire, 'copy-text', { text });
@@ -54,7 +53,7 @@ export const desktopHost = (bridge: Bridge): Host => {
     ...ruleShelf(wire),
     onFilesOpened: (listener) =>
       onFilesHanded((files) => {
-        void fetchFiles(wire, files).then(listener);
+        listener(fetchFiles(wire, files));
       }),
     onMenuCommand: fromTheStart((listener) => listen(wire, 'menu-command', listener)),
     // The main process cannot end without taking its window along.

@@ -40,10 +40,16 @@ export interface Opened {
   readonly refused: readonly RefusedFile[];
 }
 
+/** Files on their way in: named at once, their bytes as soon as the machine gives them. */
+export interface Coming {
+  readonly fileNames: readonly string[];
+  readonly opened: Promise<Opened>;
+}
+
 /** What the page begins with. */
 export interface Beginning {
   /** The files of the command line; nothing where none were given. */
-  readonly opened: Opened;
+  readonly coming: Coming;
   readonly preferences: Preferences;
   /** The schedules that were kept, the last used first. */
   readonly schedules: KeptSchedules;
@@ -64,11 +70,11 @@ export interface Host {
   /**
    * Lets the person choose logs. In a browser this must be called from a click or a key press.
    */
-  openLogs(): Promise<Opened>;
+  openLogs(): Promise<Coming>;
   /** Lets the person choose a schedule file; as {@link openLogs}. */
-  openSchedule(): Promise<Opened>;
+  openSchedule(): Promise<Coming>;
   /** Takes files that were dropped or pasted, and tells logs from schedules. */
-  takeFiles(files: readonly File[]): Promise<Opened>;
+  takeFiles(files: readonly File[]): Coming;
   /** Offers to save a file (desktop), or downloads it (browser). */
   save(file: FileToSave): Promise<Saved>;
   /** Puts text on the clipboard; false where the system would not have it. */
@@ -87,7 +93,7 @@ export interface Host {
   /** Forgets the kept schedule of a name; as {@link keepSchedule}. */
   forgetSchedule(name: string): Promise<KeptSchedules>;
   /** Files that the system or a second start handed over. Returns what ends the listening. */
-  onFilesOpened(listener: (opened: Opened) => void): () => void;
+  onFilesOpened(listener: (coming: Coming) => void): () => void;
   /** Choices in the desktop's menu. Never called in a browser. */
   onMenuCommand(listener: (command: MenuCommand) => void): () => void;
   /** The host has ended (Ctrl-C, a closed terminal); what is loaded stays usable. */

@@ -3,7 +3,7 @@ import { MAX_FILE_BYTES } from '../../core/log/limits.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import { looksLikeSchedule } from '../../core/schedule/looks-like-schedule.ts';
 import { MAX_SCHEDULE_BYTES, scheduleText } from '../../core/schedule/schedule-text.ts';
-import type { Opened, OpenedLog, OpenedSchedule, RefusedFile } from './interface.ts';
+import type { Coming, Opened, OpenedLog, OpenedSchedule, RefusedFile } from './interface.ts';
 
 /** A file on its way in, with what it was opened as. */
 export interface FileIn {
@@ -77,3 +77,9 @@ export const fileIn = async (file: File, role: FileRole): Promise<FileIn> => {
     return { fileName, role, content: { refused: WOULD_NOT } };
   }
 };
+
+/** Takes files that the page itself was given. */
+export const filesIn = (files: readonly File[], role: FileRole): Coming => ({
+  fileNames: files.map(({ name }) => name),
+  opened: Promise.all(files.map((file) => fileIn(file, role))).then(opened),
+});

@@ -51,6 +51,13 @@ export type SettledFiring = NothingOpen | OpenFiring | RefusedFiring;
 /** What the sheet shows. */
 export type Firing = SettledFiring | ReadingFiring;
 
+/** Files whose bytes are waited for. */
+export interface Arriving {
+  readonly fileNames: readonly string[];
+  /** Waits for them no longer. */
+  readonly stop: () => void;
+}
+
 /** Words across the top of the window, until they are dismissed or something else happens. */
 export interface Notice {
   readonly tone: 'said' | 'problem';

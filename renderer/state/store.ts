@@ -10,7 +10,7 @@ import type { ScheduleFit } from '../worker/fitting.ts';
 import type { Answered, LogFile, Refused, SecondRun, Stage } from '../worker/protocol.ts';
 import { NO_DRAFTS, type Drafts } from '../told/drafts.ts';
 import { isSameSchedule } from '../told/schedule-draft.ts';
-import type { Firing, Notice, OpenFiring } from './firing.ts';
+import type { Arriving, Firing, Notice, OpenFiring } from './firing.ts';
 import {
   askedBeside,
   logFile,
@@ -32,6 +32,8 @@ export const TEXT_STEPS = [80, 90, 100, 115, 130, 150, 175, 200] as const;
 
 export interface AppState extends TypingState {
   readonly firing: Firing;
+  /** The files that the page waits for in sight. */
+  readonly arriving: Arriving | null;
   /** What the person told about the firing. */
   readonly told: Options;
   /** What was begun in the panel and is not told yet. */
@@ -73,6 +75,7 @@ export interface AppState extends TypingState {
   readonly join: (run: SecondRun | null) => Promise<void>;
   readonly forgetSchedule: (name: string) => Promise<void>;
   readonly setDrafts: (change: Partial<Drafts>) => void;
+  readonly showArriving: (arriving: Arriving | null) => void;
   readonly cancelReading: () => void;
   readonly closeFiring: () => void;
   readonly select: (finding: number | null) => void;
@@ -241,6 +244,7 @@ export const createAppStore = (
     return {
       ...typing({ get, set, read, toldForAnother }),
       firing: { kind: 'empty' },
+      arriving: null,
       told: {},
       drafts: NO_DRAFTS,
       preferences: begun.preferences,
@@ -341,6 +345,7 @@ export const createAppStore = (
       say: (announcement) => set({ announcement }),
       notify: (notice) => set({ notice }),
       showTelling: (isTelling) => set({ isTelling }),
+      showArriving: (arriving) => set({ arriving }),
       keepRule: async (rule) => {
         const rules = await keeping.keepRule?.(rule);
         if (rules) set({ rules });

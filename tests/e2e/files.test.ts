@@ -72,6 +72,68 @@ overBothHosts((window) => {
     });
   });
 
+  describe('a file whose bytes come slowly', () => {
+    /** From now on such files are given only when the test says so. */
+    const holdBack = (page: Page, name: string): Promise<void> =>
+      page.evaluate((held) => {
+        const given = new Promise<void>((give) => Object.assign(globalThis, { give }));
+        const { arrayBuffer } = Blob.prototype;
+        Blob.prototype.arrayBuffer = async function (this: Blob) {
+          if (this instanceof File && this.name === held) await given;
+          return arrayBuffer.call(this);
+        };
+      }, name);
+    const give = (page: Page): Promise<void> =>
+      page.evaluate(() => {
+        (Reflect.get(globalThis, 'give') as () => void)();
+      });
+    const reading = (page: Page) => page.getByRole('heading', { name: 'Reading slow.csv' });
+    const slow = { ...sampleFile('good-bisque.csv'), name: 'slow.csv' };
+
+    test('is waited for in sight, and then shown', async () => {
+      const { page } = window();
+      await trySample(page, LOG);
+      await holdBack(page, 'slow.csv');
+      await dropFiles(page, [slow]);
+      await reading(page).waitFor();
+      expect(await said(page, '.state')).toContain('Taking the file in: step 1 of 4');
+      await give(page);
+      await page.getByRole('heading', { level: 1, name: 'slow.csv' }).waitFor();
+      await settled(page);
+    });
+
+    test('can be stopped, and does not come back', async () => {
+      const { page } = window();
+      await trySample(page, LOG);
+      await holdBack(page, 'slow.csv');
+      for (const stop of [
+        () => page.getByRole('button', { name: 'Stop' }).click(),
+        () => page.keyboard.press('Escape'),
+      ]) {
+        await dropFiles(page, [slow]);
+        await reading(page).waitFor();
+        await stop();
+        await settled(page);
+      }
+      await give(page);
+      await page.waitForTimeout(300);
+      expect(await said(page, '.sheet-head')).toContain(LOG);
+    });
+
+    test('does not take the place of one that was opened later', async () => {
+      const { page } = window();
+      await holdBack(page, 'slow.csv');
+      await dropFiles(page, [slow]);
+      await reading(page).waitFor();
+      await dropFiles(page, [sampleFile(LOG)]);
+      await page.getByRole('heading', { level: 1, name: LOG }).waitFor();
+      await give(page);
+      await page.waitForTimeout(300);
+      await settled(page);
+      expect(await said(page, '.sheet-head')).toContain(LOG);
+    });
+  });
+
   describe('what is kept of a firing', () => {
     test('is in the reader’s unit', async () => {
       const { page } = window();

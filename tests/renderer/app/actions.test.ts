@@ -9,7 +9,10 @@ import type { Host, Saved } from '../../../renderer/host/host.ts';
 import { createAppStore } from '../../../renderer/state/store.ts';
 import { menuEntries, type MenuEntry } from '../../electron/double/control.ts';
 
-const NOTHING = { logs: [], schedule: null, refused: [] };
+const NOTHING = {
+  fileNames: [],
+  opened: Promise.resolve({ logs: [], schedule: null, refused: [] }),
+};
 const A_FILE = { fileName: 'a.report.html', kind: 'text/html', text: 'a' } as const;
 
 const aWindow = () => {

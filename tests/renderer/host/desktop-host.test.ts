@@ -2,6 +2,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { readSchedule } from '../../../core/schedule/read-schedule.ts';
 import { DEFAULT_PREFERENCES } from '../../../electron/host/contract.ts';
 import { EVENT_NAMES, REQUEST_NAMES, type Bridge } from '../../../electron/host/message-names.ts';
+import type { Coming } from '../../../renderer/host/host.ts';
 import { desktopHost } from '../../../renderer/host/desktop-host.ts';
 
 /** A bridge that answers as it is told to, and tells what it is told to. */
@@ -43,7 +44,8 @@ describe('the page over the bridge', () => {
     const [first, second] = [await host.initial(), await host.initial()];
     expect(second).toBe(first);
     expect(first.preferences).toEqual(DEFAULT_PREFERENCES);
-    expect(first.opened.logs.map(({ fileName }) => fileName)).toEqual(['a.csv']);
+    expect(first.coming.fileNames).toEqual(['a.csv']);
+    expect((await first.coming.opened).logs.map(({ fileName }) => fileName)).toEqual(['a.csv']);
     expect(asked).toEqual([
       ['open-session', null],
       ['read-file', { ticket: 'T' }],
@@ -59,33 +61,32 @@ describe('the page over the bridge', () => {
     host.onFilesOpened(heard);
     host.onMenuCommand(commands)();
     host.onMenuCommand(commands);
-    await vi.waitFor(() => {
-      expect(heard).toHaveBeenCalledTimes(1);
-    });
+    expect(heard).toHaveBeenCalledTimes(1);
     expect(commands.mock.calls).toEqual([['open-logs']]);
   });
 
   test('has nothing where the person changes their mind', async () => {
     const { bridge } = aBridge({ 'open-logs': [], 'open-schedule': [] });
     const nothing = { logs: [], schedule: null, refused: [] };
-    expect(await desktopHost(bridge).openLogs()).toEqual(nothing);
-    expect(await desktopHost(bridge).openSchedule()).toEqual(nothing);
+    expect(await (await desktopHost(bridge).openLogs()).opened).toEqual(nothing);
+    expect(await (await desktopHost(bridge).openSchedule()).opened).toEqual(nothing);
   });
 
   test('is told of files and of choices in the menu until it no longer listens', async () => {
     const { bridge, tell } = aBridge({ 'read-file': { refused: 'there is no such file' } });
     const host = desktopHost(bridge);
-    const [files, commands] = [vi.fn(), vi.fn()];
+    const [files, commands] = [vi.fn<(coming: Coming) => void>(), vi.fn()];
     const stop = [host.onFilesOpened(files), host.onMenuCommand(commands)];
     tell('files-handed', HANDED);
     tell('menu-command', 'print');
     const why = 'there is no such file';
-    await vi.waitFor(() => {
-      expect(files).toHaveBeenCalledWith({
-        logs: [],
-        schedule: null,
-        refused: [{ fileName: 'a.csv', role: 'log', why }],
-      });
+    expect(files).toHaveBeenCalledOnce();
+    const [coming] = files.mock.calls[0]!;
+    expect(coming.fileNames).toEqual(['a.csv']);
+    expect(await coming.opened).toEqual({
+      logs: [],
+      schedule: null,
+      refused: [{ fileName: 'a.csv', role: 'log', why }],
     });
     expect(commands.mock.calls).toEqual([['print']]);
     for (const end of stop) end();
