@@ -1,5 +1,6 @@
 import type { AnalysisDocument } from '../model/document.ts';
 import { celsius, differenceIn, temperatureIn, type TemperatureUnit } from '../units.ts';
+import type { LegWords } from '../wording/legs.ts';
 import { wording } from '../wording/wording.ts';
 import { clean } from './clean.ts';
 
@@ -19,7 +20,10 @@ export const numberCell = (value: number | null, digits: number): string =>
 const lines = (rows: readonly (readonly string[])[]): string =>
   rows.map((row) => `${row.join(',')}\r\n`).join('');
 
-/** The thinned curve as comma-separated values (RFC 4180), temperatures in the given unit. */
+/**
+ * The thinned curve as comma-separated values (RFC 4180), temperatures in the given unit. Numbers
+ * have a point, whatever the machine's language: the file is the same wherever it is opened.
+ */
 export const curveCsv = ({ curve }: AnalysisDocument, unit: TemperatureUnit): string => {
   const heads = ['elapsed_s', `kiln_${unit}`, `slope_${unit}_per_h`, `kiln_minus_plan_${unit}`];
   const rows = curve.atSeconds.map((at, index) => {
@@ -41,6 +45,9 @@ interface Course {
   readonly endC: number;
 }
 
+const verdictOf = (row: LegWords | undefined): string =>
+  row === undefined || row.verdict === NOTHING ? '' : row.verdict;
+
 const courseCells = (course: Course | null, unit: TemperatureUnit): string[] => {
   if (course === null) return ['', '', '', ''];
   const { startSeconds, endSeconds, startC, endC } = course;
@@ -48,7 +55,13 @@ const courseCells = (course: Course | null, unit: TemperatureUnit): string[] => 
   return [numberCell(startSeconds, 0), numberCell(endSeconds, 0), degrees(startC), degrees(endC)];
 };
 
-/** The legs as comma-separated values, planned beside driven. */
+/** Spreadsheets take text for the system's old code page unless it begins so; names hold `°`. */
+const UTF8_MARK = '\ufeff';
+
+/** What a table of words says where there is nothing to say; a table of cells leaves it empty. */
+const NOTHING = '–';
+
+/** The legs as comma-separated values, planned beside driven, each judged in the page's words. */
 export const legsCsv = (document: AnalysisDocument, unit: TemperatureUnit): string => {
   const course = (side: string) =>
     ['start_s', 'end_s', `from_${unit}`, `to_${unit}`].map((name) => `${side}_${name}`);
@@ -58,14 +71,15 @@ export const legsCsv = (document: AnalysisDocument, unit: TemperatureUnit): stri
       planned: segment === null ? null : planned,
       actual,
     })) ?? document.trace.legs.map((leg) => ({ planned: null, actual: leg }));
-  return lines([
+  const table = lines([
     ['leg', 'name', ...course('planned'), ...course('driven'), 'verdict'],
     ...legs.map(({ planned, actual }, index) => [
       String(index + 1),
       textCell(rows[index]?.name ?? ''),
       ...courseCells(planned, unit),
       ...courseCells(actual, unit),
-      textCell(document.alignment?.legs[index]?.verdict ?? ''),
+      textCell(verdictOf(rows[index])),
     ]),
   ]);
+  return UTF8_MARK + table;
 };

@@ -1,4 +1,5 @@
 import { curveCsv, legsCsv } from '../../core/report/csv.ts';
+import { clean } from '../../core/report/clean.ts';
 import { htmlReport } from '../../core/report/html-report.ts';
 import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
@@ -41,10 +42,13 @@ export const historyFile = (words: HistoryWords): FileToSave => ({
   text: historyReport(words),
 });
 
-/** The verdict as plain text, with which firing it is about and what becomes of the load. */
+/**
+ * The verdict as plain text, with which firing it is about and what becomes of the load. It may be
+ * pasted into a spreadsheet: no line begins with a name, and no name brings a line or a cell along.
+ */
 export const verdictText = ({ firing, verdict, load, findings }: Words): string =>
   [
-    firing.title,
+    `Afterfire: ${firing.title}`,
     firing.facts.join(' · '),
     '',
     ...verdict.map(({ text }) => text),
@@ -56,4 +60,6 @@ export const verdictText = ({ firing, verdict, load, findings }: Words): string 
       ({ letter, severityWord, title }) => `${letter} (${severityWord}) ${title.text}`,
     ),
     '',
-  ].join('\n');
+  ]
+    .map(clean)
+    .join('\n');

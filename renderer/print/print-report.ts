@@ -10,6 +10,16 @@ import type { TemperatureUnit } from '../../core/units.ts';
 export const hostStyle = (style: string): string =>
   style.replace(/:root\b/g, ':host').replace(/(^|[\s,{}])(html|body)(?=\s*\{)/g, '$1:host');
 
+/** What the report's style says of the paper. A shadow tree has none: the page itself is printed. */
+export const paperStyle = (style: string): string =>
+  (style.match(/@page\b[^{]*\{[^}]*\}/g) ?? []).join('\n');
+
+const styleFrom = (text: string): CSSStyleSheet => {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return sheet;
+};
+
 /**
  * Prints the report and not the window: what comes out of the printer is what would be saved. It
  * stands on the page only while the print dialog is open.
@@ -19,16 +29,17 @@ export const printReport = (firing: AnalysisDocument, unit: TemperatureUnit): vo
   const page = new DOMParser().parseFromString(bare, 'text/html');
   const holder = document.createElement('div');
   holder.className = 'print-only';
-  const sheet = new CSSStyleSheet();
-  sheet.replaceSync(hostStyle(styleSheet()));
+  const paper = styleFrom(paperStyle(styleSheet()));
   const tree = holder.attachShadow({ mode: 'open' });
-  tree.adoptedStyleSheets = [sheet];
+  tree.adoptedStyleSheets = [styleFrom(hostStyle(styleSheet()))];
   tree.append(...Array.from(page.body.childNodes, (node) => document.importNode(node, true)));
   document.body.append(holder);
+  document.adoptedStyleSheets.push(paper);
   const title = document.title;
   document.title = page.title;
   const tidy = (): void => {
     holder.remove();
+    document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== paper);
     document.title = title;
   };
   window.addEventListener('afterprint', tidy, { once: true });

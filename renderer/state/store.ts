@@ -21,6 +21,7 @@ import {
   withoutWork,
 } from './firings.ts';
 import { createLaying } from './laying.ts';
+import { problem, withReady } from './notices.ts';
 import type { Shelf } from './shelf.ts';
 import { ruleToKeep, stillBy } from './rule-keeper.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
@@ -96,16 +97,8 @@ export type AppStore = StoreApi<AppState>;
 export const openFiring = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | null =>
   firing.kind === 'open' ? firing : null;
 
-const problem = (text: string): Notice => ({ tone: 'problem', text });
-
 const verdictText = ({ words }: OpenFiring): string =>
   words.verdict.map(({ text }) => text).join(' ');
-
-/** That a schedule waits for its log, beside what was not taken with it. */
-const withReady = (notice: Notice | null, { name }: Schedule): Notice => {
-  const text = `Schedule “${name}” is ready.`;
-  return notice?.tone === 'problem' ? problem(`${notice.text}. ${text}`) : { tone: 'said', text };
-};
 
 /** What outlives the session. */
 export interface Keeping {

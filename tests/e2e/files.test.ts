@@ -19,6 +19,13 @@ const dropLargeLog = (page: Page, rows: number): Promise<void> =>
     document.body.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true }));
   }, rows);
 
+/** How many sheets of paper a page takes; the printer's wide margins give way to its own (CSS Paged Media). */
+const pagesOf = async (page: Page): Promise<number> => {
+  const [top, left] = ['60mm', '40mm'];
+  const pdf = await page.pdf({ format: 'A4', margin: { top, bottom: top, left, right: left } });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+};
+
 overBothHosts((window) => {
   describe('a log is opened', () => {
     test('by the dialog of the bar, and by the one of the first page', async () => {
@@ -77,10 +84,10 @@ overBothHosts((window) => {
     const holdBack = (page: Page, name: string): Promise<void> =>
       page.evaluate((held) => {
         const given = new Promise<void>((give) => Object.assign(globalThis, { give }));
-        const { arrayBuffer } = Blob.prototype;
+        const read = Reflect.get(Blob.prototype, 'arrayBuffer') as () => Promise<ArrayBuffer>;
         Blob.prototype.arrayBuffer = async function (this: Blob) {
           if (this instanceof File && this.name === held) await given;
-          return arrayBuffer.call(this);
+          return read.call(this);
         };
       }, name);
     const give = (page: Page): Promise<void> =>
@@ -156,6 +163,24 @@ overBothHosts((window) => {
       );
       expect(text.startsWith(LOG)).toBe(true);
       expect(text).not.toContain('Open a log');
+    });
+
+    test('is printed on as much paper, with the same margins, as the report that is saved', async () => {
+      const { page } = window();
+      await trySample(page, LOG);
+      const report = await page.context().browser()!.newPage();
+      await report.setContent(htmlReport(documentOf(LOG, SCHEDULE), 'C'));
+      const saved = await pagesOf(report);
+      await report.close();
+      await page.evaluate(() => {
+        window.print = () => undefined;
+      });
+      await page.keyboard.press('Control+p');
+      await page.locator('.print-only').waitFor({ state: 'attached' });
+      expect(saved).toBeGreaterThan(1);
+      expect(await pagesOf(page)).toBe(saved);
+      await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+      expect(await page.evaluate(() => document.adoptedStyleSheets.length)).toBe(0);
     });
   });
 

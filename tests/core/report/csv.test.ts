@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { curveCsv, legsCsv, numberCell, textCell } from '../../../core/report/csv.ts';
+import { wording } from '../../../core/wording/wording.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 
 interface Reader {
@@ -59,6 +60,30 @@ describe('the exports', () => {
     expect(data).toHaveLength(6);
     expect(data[3]).toMatchObject({ planned_to_C: '1188', driven_to_C: '1184', verdict: 'slow' });
     expect(data[5]).toMatchObject({ planned_to_C: '', name: 'Free cooling' });
+  });
+
+  it('judge each leg in the words of the page, and none where the page does not', () => {
+    const { data } = parsed(legsCsv(document, 'C'));
+    const said = wording(document, 'C').legs.rows.map(({ verdict }) => verdict);
+    expect(said).toContain('as planned');
+    expect(said).toContain('–');
+    expect(data.map(({ verdict }) => verdict)).toEqual(
+      said.map((verdict) => (verdict === '–' ? '' : verdict)),
+    );
+  });
+
+  it('are told for UTF-8 by their first bytes where they hold more than ASCII', () => {
+    // The mark of RFC 3629, section 6, without which spreadsheets take the old code page.
+    const bytes = new TextEncoder().encode(legsCsv(document, 'C'));
+    expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
+    expect(legsCsv(document, 'C')).toContain('°C');
+    expect(curveCsv(document, 'F')).toMatch(/^[ -~\r\n]*$/);
+  });
+
+  it('have a point in their numbers and a comma between cells, and nothing that asks for another', () => {
+    const [heads, first] = curveCsv(document, 'C').split('\r\n');
+    expect(heads).toBe('elapsed_s,kiln_C,slope_C_per_h,kiln_minus_plan_C');
+    expect(first?.split(',')).toHaveLength(4);
   });
 
   it('hold the trace’s legs where there was no schedule', () => {

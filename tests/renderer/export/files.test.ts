@@ -41,6 +41,17 @@ describe('the verdict as text', () => {
   const words = wording(document, 'C');
   const text = verdictText(words);
 
+  it('pastes no formula and no cell of a name into a spreadsheet', () => {
+    const source = { ...document.source, fileName: '=cmd|x!A1\t=1+1.csv' };
+    const schedule = document.schedule && { ...document.schedule, name: 'a\n=1+1\t@SUM(A1)' };
+    const hostile = verdictText(wording({ ...document, source, schedule }, 'C'));
+    for (const line of hostile.split('\n')) {
+      expect(line).not.toMatch(/^\s*[=+\-@]/);
+      expect(line).not.toContain('\t');
+    }
+    expect(hostile).toMatch(/^Afterfire: =cmd/);
+  });
+
   it('says every sentence, what becomes of the load with its caution, and every finding', () => {
     for (const { text: said } of words.verdict) expect(text).toContain(said);
     expect(text).toContain(words.load.answer);

@@ -52,7 +52,7 @@ describe('the page over the bridge', () => {
     ]);
   });
 
-  test('hears what it was told before anyone listened, once', async () => {
+  test('hears what it was told before anyone listened, once', () => {
     const { bridge, tell } = aBridge({ 'read-file': { bytes: bytes() } });
     const host = desktopHost(bridge);
     tell('files-handed', HANDED);
