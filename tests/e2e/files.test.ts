@@ -84,7 +84,8 @@ overBothHosts((window) => {
     const holdBack = (page: Page, name: string): Promise<void> =>
       page.evaluate((held) => {
         const given = new Promise<void>((give) => Object.assign(globalThis, { give }));
-        const read = Reflect.get(Blob.prototype, 'arrayBuffer') as () => Promise<ArrayBuffer>;
+        const whole = Object.getOwnPropertyDescriptor(Blob.prototype, 'arrayBuffer');
+        const read = whole?.value as () => Promise<ArrayBuffer>;
         Blob.prototype.arrayBuffer = async function (this: Blob) {
           if (this instanceof File && this.name === held) await given;
           return read.call(this);
@@ -173,13 +174,13 @@ overBothHosts((window) => {
       const saved = await pagesOf(report);
       await report.close();
       await page.evaluate(() => {
-        window.print = () => undefined;
+        globalThis.print = () => undefined;
       });
       await page.keyboard.press('Control+p');
       await page.locator('.print-only').waitFor({ state: 'attached' });
       expect(saved).toBeGreaterThan(1);
       expect(await pagesOf(page)).toBe(saved);
-      await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+      await page.evaluate(() => globalThis.dispatchEvent(new Event('afterprint')));
       expect(await page.evaluate(() => document.adoptedStyleSheets.length)).toBe(0);
     });
   });
