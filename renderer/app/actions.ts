@@ -176,7 +176,7 @@ export const createActions = (
       }),
     joinLog: () =>
       withFiring(async () => {
-        const { logs, refused } = await host.openLogs();
+        const { logs, refused } = await (await host.openLogs()).opened;
         const [run] = logs;
         const problem = refused[0];
         if (problem) {
