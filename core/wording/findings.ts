@@ -76,11 +76,13 @@ const findingWords = (topic: Topic, letter: string): FindingWords => {
   const { finding, say } = topic;
   const heat = heatSourceOf(topic.document.options);
   const wording = wordingOf(finding.id, heat);
+  const cause = wording.causedBy?.(topic) ?? null;
   const alternatives = [
     ...finding.instead
       .filter((id) => canHave(heat, id) && !isRefuted(id, topic.document))
+      .filter((id) => cause === null || id === cause)
       .map((id) => alternativeFor(id, heat, topic)),
-    ...wording.couldBe(topic),
+    ...(cause === null ? wording.couldBe(topic) : []),
   ];
   return {
     id: finding.id,

@@ -1,5 +1,5 @@
 import type { AnalysisDocument } from '../model/document.ts';
-import type { Finding } from '../model/finding.ts';
+import type { Finding, FindingId } from '../model/finding.ts';
 import { celsius, celsiusDelta, celsiusPerHour, type Celsius } from '../units.ts';
 import { large, line, lineOf, type Line, type Part } from './line.ts';
 import { coneSteps, count, duration, plainNumber, type Speech } from './speech.ts';
@@ -26,6 +26,11 @@ export interface FindingWording {
   readonly why: (topic: Topic) => string;
   /** Explanations that are no finding of their own. */
   readonly couldBe: (topic: Topic) => readonly Alternative[];
+  /**
+   * The finding that tells of this one's cause, where the document has it: what else it could be then
+   * stands there, and here no more than the note.
+   */
+  readonly causedBy?: (topic: Topic) => FindingId | null;
   /** How this finding is put where it might explain another one. */
   readonly alternative: Alternative;
   readonly remedy: (topic: Topic) => string;

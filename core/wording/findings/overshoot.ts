@@ -77,6 +77,7 @@ export const OVERSHOOT: FindingWording = {
   name: 'a target overshot',
   title,
   why: (topic) => (wasHeatedOn(topic) ? whyHeatedOn(topic) : COASTED),
+  causedBy: (topic) => (wasHeatedOn(topic) && stuckNote(topic) !== null ? 'power-stuck-on' : null),
   couldBe: (topic) => [wasHeatedOn(topic) ? OTHER_PROGRAMME : BRAKES_LATE],
   alternative: {
     cause: 'The target was overshot',

@@ -4,7 +4,7 @@ import { line, type Line } from '../line.ts';
 import { FAST_CLIMB } from './fast-climb.ts';
 import { OVERSHOOT } from './overshoot.ts';
 import { SCHEDULE_SUSPECT } from './schedule-suspect.ts';
-import { SLOW_WORDS, slowRemedy, slowTitle, slowWhy, slownessOf } from './slow-climb.ts';
+import { SLOW_WORDS, slowCause, slowRemedy, slowTitle, slowWhy, slownessOf } from './slow-climb.ts';
 import {
   atItsTime,
   differenceOf,
@@ -22,6 +22,7 @@ export const SCHEDULE_WORDINGS = {
     title: (topic) => slowTitle(topic),
     why: (topic) => slowWhy(topic, SLOW_WORDS),
     couldBe: (topic) => SLOW_WORDS[slownessOf(topic)].couldBe,
+    causedBy: slowCause,
     alternative: {
       cause: 'The kiln could not keep the planned rate',
       tell: 'the curve falls behind the plan while the controller calls for full power',

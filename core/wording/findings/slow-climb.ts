@@ -1,3 +1,4 @@
+import type { FindingId } from '../../model/finding.ts';
 import { noteOn } from '../letters.ts';
 import { line, type Line } from '../line.ts';
 import { legOf, minutesOf, rateOf, temperatureOf, type Alternative, type Topic } from '../topic.ts';
@@ -100,21 +101,27 @@ export const SLOW_WORDS: Readonly<Record<Slowness, SlowWords>> = {
   },
 };
 
-/** The note that tells of a loss of power before this climb ended, which is then its cause. */
-const lossBefore = ({ finding, document: { findings } }: Topic): string | null => {
+/** Whether the document tells of a loss of power before this climb ended. */
+const lostPower = ({ finding, document: { findings } }: Topic): boolean => {
   const endSeconds = Math.max(...finding.evidence.map(({ toSeconds }) => toSeconds));
-  const loss = findings.find(({ id }) => id === 'element-lost');
-  const isBefore = loss?.evidence.some(({ fromSeconds }) => fromSeconds < endSeconds) ?? false;
-  return isBefore ? noteOn(findings, 'element-lost') : null;
+  return findings.some(
+    ({ id, evidence }) =>
+      id === 'element-lost' && evidence.some(({ fromSeconds }) => fromSeconds < endSeconds),
+  );
 };
 
-/** The note that tells of what a late climb comes from, where one does. */
-const causeOf = (topic: Topic): string | null => {
+/** The finding that tells of what a late climb comes from, where the document has one. */
+export const slowCause = (topic: Topic): FindingId | null => {
   const slowness = slownessOf(topic);
   if (slowness === 'at-next-rate') return null;
-  return slowness === 'fell'
-    ? noteOn(topic.document.findings, 'power-interrupted')
-    : lossBefore(topic);
+  if (slowness !== 'fell') return lostPower(topic) ? 'element-lost' : null;
+  const isTold = noteOn(topic.document.findings, 'power-interrupted') !== null;
+  return isTold ? 'power-interrupted' : null;
+};
+
+const causeNote = (topic: Topic): string | null => {
+  const cause = slowCause(topic);
+  return cause && noteOn(topic.document.findings, cause);
 };
 
 type AllSlowWords = Readonly<Record<Slowness, SlowWords>>;
@@ -122,7 +129,7 @@ type AllSlowWords = Readonly<Record<Slowness, SlowWords>>;
 /** Why a climb was late; of a cause that another note tells, no more than where it stands. */
 export const slowWhy = (topic: Topic, words: AllSlowWords): string => {
   const slowness = slownessOf(topic);
-  const cause = causeOf(topic);
+  const cause = causeNote(topic);
   return slowness === 'slow' && cause !== null
     ? `A part of the kiln’s power was lost, as ${cause} tells, and with the rest it could not keep this rate.`
     : words[slowness].why;
@@ -130,7 +137,7 @@ export const slowWhy = (topic: Topic, words: AllSlowWords): string => {
 
 /** What to do about a late climb; where another note tells of the cause, what that note says. */
 export const slowRemedy = (topic: Topic, words: AllSlowWords): string => {
-  const cause = causeOf(topic);
+  const cause = causeNote(topic);
   return cause === null
     ? words[slownessOf(topic)].remedy
     : `Do what ${cause} says: the cause stands there. The schedule can stay as it is.`;

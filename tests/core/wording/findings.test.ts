@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { findingsWords } from '../../../core/wording/findings.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
-import { everyFinding } from './builders.ts';
+import type { Finding, FindingId } from '../../../core/model/finding.ts';
+import { everyFinding, finding } from './builders.ts';
 
 describe('findings in words', () => {
   const troubled = exampleDocument('troubled-firing');
@@ -37,6 +38,19 @@ describe('findings in words', () => {
     expect(causes('clear')).not.toContain(gone);
     // Wear that no check could show may be there all the same.
     expect(causes('clear')).toContain('The elements are worn.');
+  });
+
+  it('leave what else it could be to the note that tells of the cause', () => {
+    const slow = {
+      ...finding('ramp-slow', { segment: 2 }),
+      instead: ['elements-weak', 'element-lost', 'heavy-load'] as FindingId[],
+    };
+    const said = (...findings: Finding[]) =>
+      findingsWords({ ...troubled, findings: [slow, ...findings] }, speechIn('C'))[0]!;
+    expect(said().couldBe.length).toBeGreaterThan(3);
+    const { couldBe, why } = said(finding('element-lost'));
+    expect(couldBe.map(({ tell }) => tell.slice(0, 18))).toEqual(['Note B tells of it']);
+    expect(why).toContain('note B');
   });
 
   it('point to the note that tells of an alternative, where it was found itself', () => {
