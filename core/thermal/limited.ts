@@ -20,6 +20,8 @@ const SHORTEST_SECONDS = 1200;
 const TRUSTED_CONFIDENCE = 0.5;
 /** Full power climbs ever slower as losses grow; a programme's ramp is level (chosen, by thirds). */
 const BENDING_SHARE = 0.93;
+/** A level climb this near to another leg's rate was programmed at that rate (chosen). */
+const SAME_RATE_SHARE = 0.07;
 /** An output this high is full power (chosen: time-proportioned outputs seldom log a round 100). */
 const FULL_OUTPUT_PERCENT = 95;
 
@@ -113,6 +115,17 @@ const isBending = (trace: Trace, { fromSeconds, toSeconds }: Limited): boolean =
   return last < BENDING_SHARE * first;
 };
 
+/** Whether a stretch that fell behind its own rate ran at another leg's. */
+const isAtRateOfAnother = (
+  { plannedCPerHour, achievedCPerHour }: Limited,
+  legs: readonly AlignedLeg[],
+): boolean =>
+  plannedCPerHour !== null &&
+  legs.some(({ kind, planned: { rateCPerHour } }) => {
+    if (kind !== 'ramp' || rateCPerHour === null || rateCPerHour === plannedCPerHour) return false;
+    return Math.abs(achievedCPerHour / rateCPerHour - 1) <= SAME_RATE_SHARE;
+  });
+
 /** Without legs to go by: where the logged output stood at full power while the kiln climbed. */
 const limitedByOutput = (trace: Trace): Limited[] => {
   const { outputPercent, slopeCPerHour, summary } = trace;
@@ -127,12 +140,16 @@ const limitedByOutput = (trace: Trace): Limited[] => {
  * The stretches in which the kiln climbed as fast as it could: ramps programmed at full power, and
  * those in which it fell behind its plan or, where the output was logged, was seen at full power. A
  * logged output that says otherwise overrules falling behind. Without legs only the output tells.
- * Where the legs are doubtful, only those that also bend as full power does.
+ * Where the legs are doubtful, only those that also bend as full power does; else those that do not
+ * bend are left out only where they run at another leg's rate.
  */
 export const findLimited = (trace: Trace, alignment: Alignment | null): Limited[] => {
   if (alignment === null || alignment.legs.length === 0) return limitedByOutput(trace);
-  const limited = alignment.legs.flatMap((leg) => limitedInRamp(trace, leg));
-  return alignment.confidence >= TRUSTED_CONFIDENCE
-    ? limited
-    : limited.filter((stretch) => isBending(trace, stretch));
+  const { legs, confidence } = alignment;
+  const limited = legs.flatMap((leg) => limitedInRamp(trace, leg));
+  return limited.filter(
+    (stretch) =>
+      isBending(trace, stretch) ||
+      (confidence >= TRUSTED_CONFIDENCE && !isAtRateOfAnother(stretch, legs)),
+  );
 };

@@ -1,4 +1,4 @@
-import type { Alignment } from '../../model/document.ts';
+import type { AlignedLeg, Alignment } from '../../model/document.ts';
 import type { Trace } from '../../model/trace.ts';
 import { seconds, SECONDS_PER_MINUTE } from '../../units.ts';
 import { defineDetector, foundAny, notApplicable, type Draft } from '../detector.ts';
@@ -13,6 +13,11 @@ const STUCK_MINUTES = 12;
 const LEAST_OVER_DELTA_C = 10;
 /** Chosen: the record is only ripple below this. */
 const CLIMBING_C_PER_HOUR = 20;
+/**
+ * Relays that stick bring full power, more than the ramp before them took. A climb no faster than
+ * that ramp may as well be another programme, and asks for no action (chosen: a fifth faster).
+ */
+const FASTER_SHARE = 1.2;
 /** An output so low asks for nothing (chosen). */
 const NO_OUTPUT_PERCENT = 5;
 
@@ -21,22 +26,24 @@ interface Climb {
   readonly to: number;
 }
 
-/** Target of the climb that was last begun, once it is over; null while a climb is still meant. */
-const levelAt = (alignment: Alignment, atSeconds: number): number | null => {
-  const begun = alignment.legs.filter(
-    ({ actual }) => actual !== null && actual.startSeconds <= atSeconds,
-  );
-  const last = begun.at(-1);
-  if (last === undefined) return null;
-  const climb = begun.findLast(({ kind }) => kind === 'ramp');
-  return climb?.planned.endC ?? null;
+/** The ramp that was last begun, to whose target the kiln climbs or has climbed; null before any. */
+const rampAt = (alignment: Alignment, atSeconds: number): AlignedLeg | null =>
+  alignment.legs.findLast(
+    ({ kind, actual }) => kind === 'ramp' && actual !== null && actual.startSeconds <= atSeconds,
+  ) ?? null;
+
+/** Whether the kiln climbed faster than the ramp before had done, or that ramp is not known. */
+const isFullPower = (alignment: Alignment | null, climb: Draft['figures'], at: number): boolean => {
+  const before = alignment && rampAt(alignment, at)?.actual?.rateCPerHour;
+  const rateCPerHour = (climb.overDeltaC! / climb.stuckMinutes!) * 60;
+  return !before || rateCPerHour > FASTER_SHARE * before;
 };
 
 const isAsked = (trace: Trace, alignment: Alignment | null, i: number): boolean => {
   const output = trace.outputPercent?.[i];
   if (output !== undefined && Number.isFinite(output)) return output > NO_OUTPUT_PERCENT;
-  const level = alignment && levelAt(alignment, trace.atSeconds[i]!);
-  return level === null || trace.smoothC[i]! <= level + 1;
+  const level = alignment && rampAt(alignment, trace.atSeconds[i]!)?.planned.endC;
+  return level == null || trace.smoothC[i]! <= level + 1;
 };
 
 /** Runs of samples in which the kiln climbed though no heat was asked for. */
@@ -73,12 +80,13 @@ export const powerStuckOn = defineDetector({
       const stuckMinutes = (toSeconds - fromSeconds) / SECONDS_PER_MINUTE;
       const overDeltaC = samples.smoothC[to]! - samples.smoothC[from]!;
       if (stuckMinutes < STUCK_MINUTES || overDeltaC < LEAST_OVER_DELTA_C) return [];
+      const figures = { stuckMinutes, overDeltaC };
       return [
         borne(
           {
-            severity: 'act',
+            severity: hasOutput || isFullPower(alignment, figures, fromSeconds) ? 'act' : 'watch',
             evidence: [{ fromSeconds: seconds(fromSeconds), toSeconds: seconds(toSeconds) }],
-            figures: { stuckMinutes, overDeltaC },
+            figures,
             thresholds: { stuckMinutes: STUCK_MINUTES, overDeltaC: LEAST_OVER_DELTA_C },
             instead: ['overshoot', 'schedule-suspect', 'segment-missing'],
           },

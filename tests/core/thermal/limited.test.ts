@@ -74,6 +74,16 @@ describe('stretches in which the kiln climbed as fast as it could', () => {
     expect(limitedIn(bending, undefined, undefined, 0.3)).toHaveLength(1);
   });
 
+  it('are none where a segment ran level at the next one’s rate', () => {
+    const asNext: Stretch[] = [
+      ...AS_PLANNED.slice(0, 2),
+      { rateCPerHour: 180, toC: 900 },
+      { rateCPerHour: 60, toC: 1220 },
+      ...AS_PLANNED.slice(4),
+    ];
+    expect(limitedIn(asNext)).toEqual([]);
+  });
+
   it('do not take a power cut for full power', () => {
     const cut: Stretch[] = [
       ...AS_PLANNED.slice(0, 2),

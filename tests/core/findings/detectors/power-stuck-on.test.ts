@@ -27,6 +27,16 @@ describe('power-stuck-on', () => {
     expect(figures['overDeltaC']).toBeGreaterThan(20);
   });
 
+  it('only watches a climb on at the ramp’s own rate: another programme may have run', () => {
+    const on: Stretch[] = [
+      ...AS_PLANNED.slice(0, 4),
+      { rateCPerHour: 60, toC: 1245 },
+      { rateCPerHour: 180, toC: 600 },
+      { rateCPerHour: 90, toC: 200 },
+    ];
+    expect(onlyFinding(powerStuckOn, factsOf(on)).severity).toBe('watch');
+  });
+
   it('is silent at an overshoot of eight minutes', () => {
     expect(judge(powerStuckOn, factsOf(runOn(8)))).toEqual(NOTHING);
   });
