@@ -185,9 +185,9 @@ overBothHosts((window) => {
       await tabTo(page, /overshoot\.csv/);
       await page.keyboard.press('Enter');
       await settled(page);
-      await tabTo(page, /The hold at 1210/);
+      await tabTo(page, /The target of 1210/);
       await page.keyboard.press('Enter');
-      expect(await page.locator('.note-open').innerText()).toContain('The hold at 1210');
+      expect(await page.locator('.note-open').innerText()).toContain('The target of 1210');
       await page.keyboard.press('Enter');
       expect(await page.locator('.note-open').count()).toBe(0);
       await page.evaluate(() => (document.activeElement as HTMLElement).blur());
@@ -210,6 +210,7 @@ overBothHosts((window) => {
       expect(listed.map(plain)).toEqual([...SHORTCUTS, ...CURVE_KEYS].map(({ shown }) => shown));
       expect(Object.keys(TRIED).sort()).toEqual(SHORTCUTS.map(({ shown }) => shown).sort());
       await page.keyboard.press('Escape');
+      await dialog.waitFor({ state: 'detached' });
       // The keys on the curve are tried in curve.test.ts.
       for (const { shown } of SHORTCUTS) {
         await TRIED[shown]?.(window());
