@@ -28,6 +28,15 @@ export interface RejectedWords {
   readonly text: string;
 }
 
+/** One of several firings in a log. */
+export interface FiringChoiceWords {
+  /** From 1, as the decision counts them. */
+  readonly number: number;
+  /** When it began, how long it took and how hot it was. */
+  readonly said: string;
+  readonly isChosen: boolean;
+}
+
 /** How the log was read: the short account, and everything behind it. */
 export interface ReadingWords {
   /** Three to six sentences that hold the account. */
@@ -38,6 +47,8 @@ export interface ReadingWords {
   readonly repairs: readonly string[];
   /** A sentence for each of several firings in the log; none where it holds one. */
   readonly firings: readonly string[];
+  /** The same, in a few words each, to choose from. */
+  readonly firingChoices: readonly FiringChoiceWords[];
   readonly rejected: readonly RejectedWords[];
   /** How many rejected rows the document counts but does not list. */
   readonly rejectedUnlisted: number;
@@ -116,13 +127,25 @@ const repairClauses = (repairs: readonly Repair[]): string[] =>
     return `${counted(mine.length, one, many)} (${where})`;
   });
 
+type FiringInLog = NonNullable<Source['firings']>[number];
+
+const beginsAt = ({ startInstant, startSeconds }: FiringInLog): string =>
+  startInstant === null
+    ? `${duration(startSeconds)} into the log`
+    : startInstant.slice(0, 16).replace('T', ' ');
+
+const firingChoices = ({ firings = [] }: Source, say: Speech): FiringChoiceWords[] =>
+  firings.map((firing, index) => ({
+    number: index + 1,
+    said: `${beginsAt(firing)}, ${duration(firing.endSeconds - firing.startSeconds)}, to ${say.temperature(firing.peakC)}`,
+    isChosen: firing.chosen,
+  }));
+
 /** Each of several firings in a log: when it began, how long and how hot it was. */
 const firingSentences = ({ firings = [] }: Source, say: Speech): string[] =>
-  firings.map(({ startSeconds, endSeconds, startInstant, peakC, chosen }, index) => {
-    const begins =
-      startInstant === null
-        ? `${duration(startSeconds)} into the log`
-        : startInstant.slice(0, 16).replace('T', ' ');
+  firings.map((firing, index) => {
+    const { startSeconds, endSeconds, peakC, chosen } = firing;
+    const begins = beginsAt(firing);
     const lasts = duration(endSeconds - startSeconds);
     const mark = chosen ? ': the one analysed here' : '';
     return `Firing ${index + 1} of ${firings.length} begins ${begins}, lasts ${lasts} and peaks at ${say.temperature(peakC)}${mark}.`;
@@ -190,6 +213,7 @@ export const readingWords = (
     assumptions: source.time.assumptions.map(timeAssumption),
     repairs,
     firings: firingSentences(source, say),
+    firingChoices: firingChoices(source, say),
     rejected: source.rejected.map(rejectedWords),
     rejectedUnlisted: source.rowsRejected - source.rejected.length,
   };

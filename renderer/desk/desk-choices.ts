@@ -76,6 +76,10 @@ export interface OwnChoice {
   readonly isGuess: boolean;
 }
 
+/** The id of the reader's own decision on a matter: `day-order` of `dayOrder`. */
+export const decisionOf = (matter: keyof ReadingDecisions): string =>
+  matter.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
 /** The reader's own choice on a matter, for the control by which it is changed. */
 export const ownChoice = (decisions: readonly Decision[], what: string): OwnChoice => {
   const decision = decisions.find((one) => one.what === what);
@@ -129,6 +133,10 @@ export const headerChoices = (
       label: `line ${line}: ${text.slice(0, 60)}`,
     })),
 ];
+
+/** What is told by a choice of {@link headerChoices}. */
+export const headerFrom = (choice: string | null): number | null | undefined =>
+  choice === null ? undefined : choice === 'none' ? null : Number(choice);
 
 export const headerTold = ({ headerLine }: ReadingDecisions): string | null =>
   headerLine === undefined ? null : headerLine === null ? 'none' : String(headerLine);

@@ -16,9 +16,11 @@ import { retold } from '../state/told.ts';
 import {
   ALL_DELIMITER_CHOICES,
   asTheFileSays,
+  decisionOf,
   COUPLE_CHOICES,
   ENCODING_CHOICES,
   headerChoices,
+  headerFrom,
   headerTold,
   judgeDate,
   judgeZone,
@@ -40,28 +42,51 @@ interface PartProps {
   readonly raises: (matter: keyof ReadingDecisions) => boolean;
 }
 
-interface OneProps<Value extends string> extends PartProps {
+/** Matters with a few ways to go. */
+type Matter =
+  | 'delimiter'
+  | 'decimalMark'
+  | 'encoding'
+  | 'dayOrder'
+  | 'timeUnit'
+  | 'timeFrom'
+  | 'unit'
+  | 'coupleType';
+
+interface OneProps<Key extends Matter> extends PartProps {
   readonly label: string;
-  readonly matter: keyof ReadingDecisions;
-  /** The id of the reader's own decision. */
-  readonly what: string;
-  readonly value: Value | undefined;
-  readonly choices: readonly ChoiceOf<Value>[];
-  readonly onValue: (value: Value | undefined) => void;
+  readonly matter: Key;
+  readonly choices: readonly ChoiceOf<NonNullable<ReadingDecisions[Key]>>[];
 }
 
-/** One matter with a few ways to go; none chosen is as the file says. */
-const One = <Value extends string>({ reading, what, onValue, ...props }: OneProps<Value>) => {
-  if (!props.raises(props.matter)) return null;
-  const own = ownChoice(reading.decisions, what);
+/** One such matter; none chosen is as the file says. */
+const One = <Key extends Matter>(props: OneProps<Key>) => {
+  const { reading, told, tell, raises, label, matter, choices } = props;
+  if (!raises(matter)) return null;
+  const own = ownChoice(reading.decisions, decisionOf(matter));
+  return (
+    <Choice<NonNullable<ReadingDecisions[Key]>>
+      label={label}
+      value={told[matter] ?? null}
+      none={asTheFileSays(own)}
+      choices={choices}
+      hint={own.why}
+      onChoice={(value) => tell({ [matter]: value ?? undefined })}
+    />
+  );
+};
+
+const HeaderLine = ({ reading, told, tell, raises }: PartProps) => {
+  if (!raises('headerLine')) return null;
+  const own = ownChoice(reading.decisions, 'header-line');
   return (
     <Choice
-      label={props.label}
-      value={props.value ?? null}
+      label="The columns are named on"
+      value={headerTold(told)}
       none={asTheFileSays(own)}
-      choices={props.choices}
+      choices={headerChoices(reading.lines)}
       hint={own.why}
-      onChoice={(value) => onValue(value ?? undefined)}
+      onChoice={(line) => tell({ headerLine: headerFrom(line) })}
     />
   );
 };
@@ -81,43 +106,22 @@ const FilePart = (props: PartProps) => {
             {...props}
             label="Cells are parted by"
             matter="delimiter"
-            what="delimiter"
-            value={told.delimiter}
             choices={ALL_DELIMITER_CHOICES}
-            onValue={(delimiter) => tell({ delimiter })}
           />
-          <One
-            {...props}
-            label="The columns are named on"
-            matter="headerLine"
-            what="header-line"
-            value={headerTold(told) ?? undefined}
-            choices={headerChoices(reading.lines)}
-            onValue={(line) =>
-              tell({
-                headerLine: line === undefined ? undefined : line === 'none' ? null : Number(line),
-              })
-            }
-          />
+          <HeaderLine {...props} />
         </>
       ) : null}
       <One
         {...props}
         label="The decimal mark is"
         matter="decimalMark"
-        what="decimal-mark"
-        value={told.decimalMark}
         choices={DECIMAL_MARK_CHOICES}
-        onValue={(decimalMark) => tell({ decimalMark })}
       />
       <One
         {...props}
         label="Characters are written as"
         matter="encoding"
-        what="encoding"
-        value={told.encoding}
         choices={ENCODING_CHOICES}
-        onValue={(encoding) => tell({ encoding })}
       />
       <SettledText
         label="These mean no reading, too"
@@ -134,39 +138,26 @@ const FilePart = (props: PartProps) => {
   );
 };
 
+/** The pattern of the times, which follows from the decisions below it. */
+const AsWritten = ({ reading }: PartProps) => {
+  const { choice, why } = ownChoice(reading.decisions, 'time-pattern');
+  return choice === null ? null : (
+    <p className="field-hint desk-pattern">
+      Read as {choice}; {why}
+    </p>
+  );
+};
+
 const TimePart = (props: PartProps) => {
   const { reading, told, tell, raises } = props;
   const interval = ownChoice(reading.decisions, 'interval');
   return (
     <fieldset className="desk-group">
       <legend>The time</legend>
-      <One
-        {...props}
-        label="Dates are written"
-        matter="dayOrder"
-        what="day-order"
-        value={told.dayOrder}
-        choices={DAY_ORDER_CHOICES}
-        onValue={(dayOrder) => tell({ dayOrder })}
-      />
-      <One
-        {...props}
-        label="Bare numbers count"
-        matter="timeUnit"
-        what="time-unit"
-        value={told.timeUnit}
-        choices={TIME_UNIT_CHOICES}
-        onValue={(timeUnit) => tell({ timeUnit })}
-      />
-      <One
-        {...props}
-        label="They count from"
-        matter="timeFrom"
-        what="time-from"
-        value={told.timeFrom}
-        choices={TIME_ORIGIN_CHOICES}
-        onValue={(timeFrom) => tell({ timeFrom })}
-      />
+      <AsWritten {...props} />
+      <One {...props} label="Dates are written" matter="dayOrder" choices={DAY_ORDER_CHOICES} />
+      <One {...props} label="Bare numbers count" matter="timeUnit" choices={TIME_UNIT_CHOICES} />
+      <One {...props} label="They count from" matter="timeFrom" choices={TIME_ORIGIN_CHOICES} />
       {raises('intervalSeconds') ? (
         <NumberEntry
           label="Without times, a row every"
@@ -212,23 +203,12 @@ const TemperaturePart = ({ unit, ...props }: PartProps & { readonly unit: Temper
   return (
     <fieldset className="desk-group">
       <legend>The temperature</legend>
-      <One
-        {...props}
-        label="Readings are in"
-        matter="unit"
-        what="unit"
-        value={told.unit}
-        choices={UNIT_CHOICES}
-        onValue={(chosen) => tell({ unit: chosen })}
-      />
+      <One {...props} label="Readings are in" matter="unit" choices={UNIT_CHOICES} />
       <One
         {...props}
         label="Couple that gave millivolts"
         matter="coupleType"
-        what="couple-type"
-        value={told.coupleType}
         choices={COUPLE_CHOICES}
-        onValue={(coupleType) => tell({ coupleType })}
       />
       {raises('coldJunctionC') ? (
         <NumberEntry

@@ -29,6 +29,8 @@ export interface DeskProps {
   readonly onTakeBack: () => void;
   /** Left out where the desk is all there is. */
   readonly onClose?: () => void;
+  /** The firings in the log, where it holds several. */
+  readonly firings?: ReactNode;
   /** The rules that are kept, where they are. */
   readonly children?: ReactNode;
 }
@@ -88,6 +90,7 @@ export const Desk = (props: DeskProps) => {
             <DeskLines reading={reading} unit={unit} />
           </div>
           <div className="desk-decided">
+            {props.firings}
             <h3>Read it differently</h3>
             <DeskControls {...{ reading, options, unit, onOptions }} />
             {props.children}

@@ -1,6 +1,8 @@
 import { Button } from 'react-aria-components';
 import { clean } from '../../core/report/clean.ts';
 import type { OpenFiring, RefusedFiring } from '../state/firing.ts';
+import { FiringChoice } from '../reading/firing-choice.tsx';
+import { toldReading } from '../reading/reading-choices.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
 import { retold } from '../state/told.ts';
 import { Desk } from './desk.tsx';
@@ -55,6 +57,12 @@ export const FiringDesk = ({ firing }: { readonly firing: OpenFiring }) => {
       onOptions={(next) => void setTold(next)}
       onTakeBack={() => void setTold(retold(told, { reading: document.options.reading }))}
       onClose={() => void showDesk(false)}
+      firings={
+        <FiringChoice
+          choices={firing.words.reading.firingChoices}
+          onFiring={(number) => void setTold(toldReading(told, { firing: number }))}
+        />
+      }
       {...{ document, unit, isWorking }}
     >
       <KeptRule firing={firing} />

@@ -46,6 +46,8 @@ export const fateWords = (fate: LineFate, unit: TemperatureUnit): string => {
       return 'above the table';
     case 'aside':
       return fate.what === null ? 'no row' : ASIDE[fate.what];
+    case 'other-firing':
+      return 'of another firing';
     case 'row':
       return 'a row that is not used';
     case 'unread':

@@ -13,7 +13,11 @@ interface GuessesProps {
 /** Low certainty: what was guessed, and where it is put right. Nothing where all is sure. */
 export const Guesses = ({ firing, onSection, onDesk }: GuessesProps) => {
   const { document, words } = firing;
-  const guesses = words.reading.decisions.filter(({ isGuess }) => isGuess);
+  const { decisions } = document.source;
+  // Which of several firings is meant has a choice of its own.
+  const guesses = words.reading.decisions.filter(
+    ({ isGuess }, index) => isGuess && decisions[index]?.what !== 'firing',
+  );
   const confidence = document.alignment?.confidence ?? 1;
   const isUnsureOfLegs = confidence < SURE_OF_LEGS && words.legs.note !== null;
   if (guesses.length === 0 && !isUnsureOfLegs) return null;

@@ -12,6 +12,8 @@ import { isWhole } from '../curve/view.ts';
 import { Notes } from '../evidence/notes.tsx';
 import { LegsPanel } from '../legs/legs-panel.tsx';
 import { PowerPanel } from '../power/power-panel.tsx';
+import { FiringChoice } from '../reading/firing-choice.tsx';
+import { toldReading } from '../reading/reading-choices.ts';
 import { ReadingPanel } from '../reading/reading-panel.tsx';
 import type { OpenFiring } from '../state/firing.ts';
 import { useApp, useAppStore } from '../state/use-app.ts';
@@ -149,6 +151,12 @@ export const Sheet = ({ firing }: { readonly firing: OpenFiring }) => {
       <Head firing={firing} onDesk={onDesk} />
       <Verdict words={words} onEvidence={onEvidence} />
       <Guesses firing={firing} onSection={goTo} onDesk={onDesk} />
+      {isDesk ? null : (
+        <FiringChoice
+          choices={words.reading.firingChoices}
+          onFiring={(number) => void setTold(toldReading(told, { firing: number }))}
+        />
+      )}
       <ReadByRule firing={firing} />
       {isDesk ? <FiringDesk firing={firing} /> : null}
       <div className="sheet-columns">

@@ -1,4 +1,6 @@
+import type { AnalysisDocument } from '../../core/model/document.ts';
 import type { TemperatureUnit } from '../../core/units.ts';
+import { isGuess } from '../../core/wording/reading.ts';
 import { wording } from '../../core/wording/wording.ts';
 import type { OpenedLog } from '../host/interface.ts';
 import type { Asking } from '../worker/analyst.ts';
@@ -49,6 +51,10 @@ export const askedBeside = (firing: OpenFiring | RefusedFiring, wantsReading: bo
   const joined = firing.kind === 'open' ? firing.joined : null;
   return { wantsReading, ...(joined === null ? {} : { joined }) };
 };
+
+/** Whether something about the reading is a guess, which of several firings is meant aside. */
+export const hasDoubt = ({ source }: Pick<AnalysisDocument, 'source'>): boolean =>
+  source.decisions.some((decision) => decision.what !== 'firing' && isGuess(decision));
 
 /** A log on its way to the worker. */
 export const logFile = ({ fileName, bytes }: OpenedLog): LogFile => ({

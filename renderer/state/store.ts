@@ -13,6 +13,7 @@ import { isSameSchedule } from '../told/schedule-draft.ts';
 import type { Arriving, Firing, Notice, OpenFiring } from './firing.ts';
 import {
   askedBeside,
+  hasDoubt,
   logFile,
   refusedFiring,
   saidIn,
@@ -141,7 +142,7 @@ export const createAppStore = (
       }
       const firing = firingFrom(log, outcome, false);
       if (!firing) return;
-      const isDesk = get().isDesk || firing.words.reading.decisions.some(({ isGuess }) => isGuess);
+      const isDesk = get().isDesk || hasDoubt(firing.document);
       if (firing.rule) set({ told: retold(get().told, { reading: firing.rule.decisions }) });
       set({ firing, selected: null, isDesk, announcement: verdictText(firing) });
       void layKeptOn();

@@ -57,6 +57,13 @@ interface Question {
   readonly settle: (outcome: Outcome) => void;
 }
 
+/** Work on a larger log is ended, not waited for, once it is to be read otherwise (chosen). */
+const LARGE_BYTES = 4 * 1024 * 1024;
+
+/** How a log is read, whichever firing in it is judged. */
+const wayOfReading = ({ reading: { firing: _any, ...reading } = {} }: Options): string =>
+  JSON.stringify(reading);
+
 const CRASHED: Refused = {
   code: 'internal',
   message: 'the analysis came to a sudden end, perhaps for want of memory',
@@ -161,9 +168,19 @@ export const createAnalyst = (spawn: () => WorkerLike): Analyst => {
     for (const question of dropped) question?.settle({ kind: 'superseded' });
   };
 
+  /** Whether the work under way is for nothing and long enough to be worth ending. */
+  const isStale = (log: LogFile, options: Options): boolean => {
+    if (!current) return false;
+    const { question } = current;
+    if (question.log !== log) return true;
+    const isOtherwise = wayOfReading(question.options) !== wayOfReading(options);
+    // While the bytes are in the worker's hands alone, they would be lost with it.
+    return isOtherwise && log.byteLength > LARGE_BYTES && log.content !== null;
+  };
+
   return {
     ask: (log, options, onStage = () => undefined, more = {}) => {
-      if (current && current.question.log !== log) cancel();
+      if (isStale(log, options)) cancel();
       return new Promise((settle) => {
         const question = { log, options, onStage, more, settle };
         waiting?.settle({ kind: 'superseded' });

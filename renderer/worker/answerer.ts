@@ -2,7 +2,8 @@ import { align } from '../../core/align/align.ts';
 import { analyzeJoinedTraces, type LogRead } from '../../core/analyze-joined.ts';
 import { analyzeTrace } from '../../core/analyze.ts';
 import { readLog, type ReadingEnvironment } from '../../core/log/read-log.ts';
-import { showReading } from '../../core/log/show/show-reading.ts';
+import { apartFromOthers } from '../../core/log/show/other-firings.ts';
+import { readToShow } from '../../core/log/show/show-reading.ts';
 import type { ReadingShown } from '../../core/log/show/shown.ts';
 import { shapedBy, type Shaped } from './by-rule.ts';
 import type { Log } from '../../core/model/log.ts';
@@ -28,14 +29,21 @@ export interface Surroundings extends ReadingEnvironment {
   readonly sha256: (bytes: Uint8Array<ArrayBuffer>) => Promise<string | null>;
 }
 
-interface KeptReading {
-  readonly key: string;
-  readonly logKey: number;
+interface LogShown {
+  /** All that the file holds, and the number that was told of the firing in it. */
+  readonly whole: Log;
+  readonly firing: number | undefined;
+  /** The firing that is judged. */
   readonly log: Log;
   readonly trace: Trace;
-  readonly sha256: string | null;
   /** Null where nothing about the reading is in doubt and nobody has asked. */
-  readonly reading: ReadingShown | null;
+  readonly lines: ReadingShown | null;
+}
+
+interface KeptReading extends LogShown {
+  readonly key: string;
+  readonly logKey: number;
+  readonly sha256: string | null;
   readonly shaped: Shaped;
 }
 
@@ -49,15 +57,29 @@ class LogRefused extends Refusal {
   }
 }
 
-/** One log read in one way. */
-const keyOf = (logKey: number, reading: ReadingDecisions = {}): string =>
+/** One log read in one way, whichever firing in it is judged. */
+const keyOf = (logKey: number, { firing: _any, ...reading }: ReadingDecisions = {}): string =>
   JSON.stringify([logKey, reading]);
 
-interface LogShown {
-  readonly log: Log;
-  readonly trace: Trace;
-  readonly reading: ReadingShown | null;
-}
+/** Nothing of the lines, where they were not asked for. */
+const NOT_SHOWN: ReadingShown = {
+  ...{ lineCount: 0, lines: [], columns: [], decisions: [], warnings: [] },
+};
+
+/** One firing of a log that was read. */
+const chosenFrom = (
+  whole: Log,
+  firing: number | undefined,
+  lines: ReadingShown | null,
+  show: () => ReadingShown,
+): LogShown => {
+  try {
+    const log = chooseFiring(whole, firing);
+    return { whole, firing, log, trace: makeTrace(log), lines };
+  } catch (cause) {
+    throw cause instanceof Refusal ? new LogRefused(cause, lines ?? show()) : cause;
+  }
+};
 
 /** Reads a log, and shows its lines where that is wanted, something is a guess, or it is refused. */
 const readAndShow = (
@@ -67,16 +89,11 @@ const readAndShow = (
   environment: ReadingEnvironment,
   tell: Telling,
 ): LogShown => {
-  const show = (): ReadingShown => showReading(bytes, fileName, decisions, environment).shown;
-  try {
-    const whole = readLog(bytes, fileName, decisions, environment);
-    const isShown = wantsReading === true || whole.source.decisions.some(isGuess);
-    tell.stage('repairing');
-    const log = chooseFiring(whole, decisions?.firing);
-    return { log, trace: makeTrace(log), reading: isShown ? show() : null };
-  } catch (cause) {
-    throw cause instanceof Refusal ? new LogRefused(cause, show()) : cause;
-  }
+  const { log: whole, show } = readToShow(bytes, fileName, decisions, environment);
+  if (whole instanceof Refusal) throw new LogRefused(whole, show());
+  const isShown = wantsReading === true || whole.source.decisions.some(isGuess);
+  tell.stage('repairing');
+  return chosenFrom(whole, decisions?.firing, isShown ? show() : null, show);
 };
 
 /** Reads a log as is told, else by the rule for its shape, else, where that fails it, by itself. */
@@ -178,7 +195,7 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
 
   /** @throws Refusal under the second log's own name, where it cannot be read */
   const readSecond = async (run: SecondRun, decisions: ReadingDecisions | undefined) => {
-    const key = keyOf(run.key, decisions);
+    const key = `${keyOf(run.key, decisions)} ${decisions?.firing ?? ''}`;
     if (second?.key === key) return second;
     second = null;
     try {
@@ -206,25 +223,34 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     return analyzeJoinedTraces({ log: now.log, trace: now.trace, ...host }, other, options);
   };
 
+  /** What was read last, where it is what is asked for, or another firing of the same log. */
+  const readBefore = ({ logKey, options, wantsReading }: AnalysisRequest): KeptReading | null => {
+    if (kept?.key !== keyOf(logKey, options.reading)) return null;
+    const { whole, lines } = kept;
+    if (wantsReading === true && lines === null) return null;
+    const firing = options.reading?.firing;
+    if (firing === kept.firing) return kept;
+    return { ...kept, ...chosenFrom(whole, firing, lines, () => NOT_SHOWN) };
+  };
+
   /** @throws Refusal where the log or an option cannot be used */
   const answer = async (request: AnalysisRequest, tell: Telling): Promise<Answered> => {
-    const key = keyOf(request.logKey, request.options.reading);
-    const isShown = request.wantsReading !== true || kept?.reading !== null;
-    const again = kept?.key === key && isShown ? kept : null;
-    const now = again ?? (await read(request, tell));
+    const before = kept;
+    const now = readBefore(request) ?? (await read(request, tell));
+    const isSame = now === before;
     kept = now;
     tell.stage('judging');
     const { shape, rule } = now.shaped;
     const options =
       rule === null ? request.options : { ...request.options, reading: rule.decisions };
     const { document, trace } = await judge(now, options, request.joined);
-    const record = `${now.key} ${request.joined?.key ?? ''}`;
-    if (again !== null && sent === record) return { document, trace: null };
+    const record = `${now.key} ${now.firing ?? ''} ${request.joined?.key ?? ''}`;
+    if (isSame && sent === record) return { document, trace: null };
     sent = record;
     return {
       document,
       trace: shown(trace),
-      ...(again !== null || now.reading === null ? {} : { reading: now.reading }),
+      ...(isSame || now.lines === null ? {} : { reading: apartFromOthers(now.lines, now.log) }),
       ...(shape === null ? {} : { shape }),
       ...(rule === null ? {} : { rule }),
     };

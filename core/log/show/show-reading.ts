@@ -21,6 +21,11 @@ export interface LogShown {
   readonly log: Log | Refusal;
 }
 
+/** A reading that can be shown without reading anew: it holds the table until it is let go. */
+export interface ReadingToShow extends Pick<LogShown, 'log'> {
+  readonly show: () => ReadingShown;
+}
+
 const NOTHING: ReadingShown = { lineCount: 0, lines: [], columns: [], decisions: [], warnings: [] };
 
 const capped = (text: string): string =>
@@ -110,25 +115,31 @@ const orRefusal = <Value>(make: () => Value): Value | Refusal => {
 };
 
 /**
- * Reads a log as `readLog` does, by the same pieces, and shows a bounded window of its lines with
- * what became of each; where it is refused, as far as it was understood. `fileName` is only carried
- * along. Never throws a Refusal: it is a part of what is shown.
+ * Reads a log as `readLog` does, by the same pieces, and can then show a bounded window of its lines
+ * with what became of each; where it is refused, as far as it was understood. `fileName` is only
+ * carried along. Never throws a Refusal: it is a part of what is shown.
  */
-export const showReading = (
+export const readToShow = (
   bytes: Uint8Array,
   fileName: string,
   decisions: ReadingDecisions = {},
   environment: ReadingEnvironment = {},
-): LogShown => {
+): ReadingToShow => {
   const account = new Account();
   const text = orRefusal(() => openLogText(bytes, decisions, environment, account));
-  if (text instanceof Refusal) return { shown: NOTHING, log: text };
+  if (text instanceof Refusal) return { show: () => NOTHING, log: text };
   const file = { name: fileName, byteLength: bytes.length };
   const table = orRefusal(() => readTable(text, file, decisions, environment, account));
   if (table instanceof Refusal) {
-    return { shown: show(text, null, null, decisions, account), log: table };
+    return { show: () => show(text, null, null, decisions, account), log: table };
   }
   const log = orRefusal(() => assembleLog(table));
   const made = log instanceof Refusal ? null : log;
-  return { shown: show(text, table, made, decisions, account), log };
+  return { show: () => show(text, table, made, decisions, account), log };
+};
+
+/** Reads a log and shows its lines at once: {@link readToShow}. */
+export const showReading = (...of: Parameters<typeof readToShow>): LogShown => {
+  const { log, show: showIt } = readToShow(...of);
+  return { shown: showIt(), log };
 };

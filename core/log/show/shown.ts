@@ -13,7 +13,9 @@ export type LineFate =
   | { readonly kind: 'above' }
   /** It is no row; `what` is null where only that is known. */
   | { readonly kind: 'aside'; readonly what: keyof Aside | null }
-  /** A row that belongs to another channel or firing, or to no firing where the log was refused. */
+  /** A row of another firing than the one that is judged. */
+  | { readonly kind: 'other-firing' }
+  /** A row that belongs to another channel, or to no firing where the log was refused. */
   | { readonly kind: 'row' }
   /** No table was found in which it could be one. */
   | { readonly kind: 'unread' };

@@ -117,6 +117,31 @@ describe('the analyst', () => {
     expect((await second).kind).toBe('answered');
   });
 
+  it('ends work on a large log that is to be read otherwise; a small one is waited for', () => {
+    for (const [byteLength, endings] of [
+      [38e6, [true, false]],
+      [1e4, [false]],
+    ] as const) {
+      const { analyst, workers } = setUp();
+      const file = { ...log('a.csv'), byteLength };
+      void analyst.ask(file, { reading: { unit: 'C' } });
+      void analyst.ask(file, { reading: { unit: 'F' } });
+      expect(workers.map(({ isEnded }) => isEnded)).toEqual(endings);
+    }
+  });
+
+  it('waits for a large log where the same reading is judged otherwise, or its bytes are lent', () => {
+    const { analyst, workers } = setUp();
+    const file = { ...log('a.csv'), byteLength: 38e6 };
+    void analyst.ask(file, { reading: { unit: 'F', firing: 1 } });
+    void analyst.ask(file, { reading: { unit: 'F', firing: 2 }, cone: '6' });
+    const lent = { ...file, content: { bytes: new Uint8Array(1) } };
+    const other = setUp();
+    void other.analyst.ask(lent, {});
+    void other.analyst.ask(lent, { reading: { unit: 'F' } });
+    expect([...workers, ...other.workers].map(({ isEnded }) => isEnded)).toEqual([false, false]);
+  });
+
   it('drops everything on cancel, and hears no more of it', async () => {
     const { analyst, workers } = setUp();
     const outcome = analyst.ask(log('large.csv'), {});

@@ -113,6 +113,33 @@ describe('the answerer', () => {
   });
 });
 
+describe('a log of two firings', () => {
+  const two = [
+    rows,
+    rows.map((row) => `${Number(row.split(',')[0]) + 60_000},${row.split(',')[1]!}`),
+  ];
+  const both = ['seconds,temperature (°C)', ...two.flat(), ''].join('\n');
+  const of = (rest: Partial<AnalysisRequest>) =>
+    request({ log: { fileName: 'two.csv', content: { blob: new Blob([both]) } }, ...rest });
+
+  it('is read once for whichever of them is judged, and shows which lines are the other’s', async () => {
+    const { answer } = createAnswerer(surroundings);
+    const first = await asked(answer, of({ wantsReading: true }));
+    expect(first.document.source.firings?.map(({ chosen }) => chosen)).toEqual([false, true]);
+    const fates = (reading: typeof first.reading) =>
+      [1, -1].map((at) => reading!.lines.at(at)!.fate.kind);
+    expect(fates(first.reading)).toEqual(['other-firing', 'kept']);
+    const again = await asked(answer, of({ options: { reading: { firing: 1 } } }));
+    expect(again.stages).toEqual(['judging']);
+    expect(again.document.source.firings?.map(({ chosen }) => chosen)).toEqual([true, false]);
+    expect(fates(again.reading)).toEqual(['kept', 'other-firing']);
+    expect(again.trace?.celsius).toHaveLength(600);
+    await expect(asked(answer, of({ options: { reading: { firing: 3 } } }))).rejects.toThrow(
+      'there is no firing 3',
+    );
+  });
+});
+
 describe('how a schedule lies on the log', () => {
   const climbTo = (targetC: number): Schedule => ({
     ...{ name: String(targetC), cone: null },
