@@ -90,6 +90,7 @@ const DELIMITERS: Readonly<Record<string, string>> = {
   '|': 'upright bars',
   ' ': 'blanks',
   blanks: 'runs of blanks',
+  fixed: 'fixed widths',
 };
 
 /** A delimiter by its name in the plural. */

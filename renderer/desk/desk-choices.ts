@@ -58,7 +58,7 @@ const labelIn = (choices: readonly ChoiceOf<string>[], value: string): string =>
   choices.find((choice) => choice.value === value)?.label ?? value;
 
 const CHOICE_WORDS: Readonly<Record<string, (choice: string) => string>> = {
-  delimiter: (choice) => (choice === 'fixed' ? 'columns of fixed width' : delimiterName(choice)),
+  delimiter: delimiterName,
   'decimal-mark': (choice) => labelIn(DECIMAL_MARK_CHOICES, choice),
   'header-line': (choice) => (/^\d+$/.test(choice) ? `line ${choice}` : 'no line'),
   'time-unit': (choice) => labelIn(TIME_UNIT_CHOICES, choice),

@@ -9,6 +9,7 @@ const logOf = (topC: number) =>
   [
     'minutes,a,b',
     ...Array.from({ length: 300 }, (_, i) => `${i},${20 + i},${20 + (i * (topC - 20)) / 299}`),
+    '',
   ].join('\n');
 
 const desk = (page: Page) => page.locator('#desk');

@@ -52,6 +52,35 @@ const AMBIGUOUS = [
   }),
 ].join('\n');
 
+/** Two firings of one kiln in one log, a cold day between them. */
+const TWO_FIRINGS = [
+  'time,temperature °C',
+  ...[1060, 1222].flatMap((topC, day) =>
+    Array.from({ length: 120 }, (_, i) => {
+      const at = new Date(Date.UTC(2026, 2, 3 + 2 * day, 7, i * 10));
+      return `${at.toISOString().slice(0, 16)},${Math.round(20 + (topC - 20) * Math.sin((i * Math.PI) / 119))}`;
+    }),
+  ),
+].join('\n');
+
+const openTwo = async (page: Page): Promise<void> => {
+  await dropFiles(page, [textFile('march.csv', TWO_FIRINGS)]);
+  await settled(page);
+  await page.getByText('This log holds 2 firings').waitFor();
+};
+
+/** A correction that is kept as a rule. */
+const keepRule = async (page: Page): Promise<void> => {
+  await dropFiles(page, [textFile('guess.csv', AMBIGUOUS)]);
+  await settled(page);
+  await page
+    .getByRole('button', { name: /Dates are written/ })
+    .first()
+    .click();
+  await page.getByRole('option', { name: 'month, day, year' }).click();
+  await page.getByText('Kept for files of this shape').waitFor();
+};
+
 const TYPED = [
   '8:00 20',
   '10:30 at 300, closed the lid',
@@ -243,6 +272,24 @@ export const PICTURE_STATES: readonly PictureState[] = [
       await page.locator('.telling-close').click();
       await scrollTo('#heat-work')(page);
     }),
+  },
+  { name: 'several-firings', reach: openTwo },
+  {
+    name: 'several-firings-desk',
+    reach: async (page) => {
+      await openTwo(page);
+      await page.keyboard.press('d');
+      await page.getByText('of another firing').first().waitFor();
+    },
+  },
+  {
+    name: 'reading-rules',
+    reach: async (page) => {
+      await keepRule(page);
+      await press(page, /^View/);
+      await page.getByRole('menuitem', { name: 'Reading rules…' }).click();
+      await page.getByRole('dialog').waitFor();
+    },
   },
   {
     name: 'typed-in',
