@@ -56,6 +56,10 @@ export const askedBeside = (firing: OpenFiring | RefusedFiring, wantsReading: bo
 export const hasDoubt = ({ source }: Pick<AnalysisDocument, 'source'>): boolean =>
   source.decisions.some((decision) => decision.what !== 'firing' && isGuess(decision));
 
+/** The verdict in one run, to be spoken. */
+export const verdictText = ({ words }: OpenFiring): string =>
+  words.verdict.map(({ text }) => text).join(' ');
+
 /** A log on its way to the worker. */
 export const logFile = ({ fileName, bytes }: OpenedLog): LogFile => ({
   fileName,

@@ -20,10 +20,11 @@ import {
   sameFinding,
   settledLog,
   withoutWork,
+  verdictText,
 } from './firings.ts';
 import { createLaying } from './laying.ts';
+import type { Keeping } from './keeping.ts';
 import { problem, withReady } from './notices.ts';
-import type { Shelf } from './shelf.ts';
 import { ruleToKeep, stillBy } from './rule-keeper.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { typing, type TypingState } from './typing.ts';
@@ -97,18 +98,6 @@ export type AppStore = StoreApi<AppState>;
 /** The firing on the sheet, or null where there is none. */
 export const openFiring = ({ firing }: Pick<AppState, 'firing'>): OpenFiring | null =>
   firing.kind === 'open' ? firing : null;
-
-const verdictText = ({ words }: OpenFiring): string =>
-  words.verdict.map(({ text }) => text).join(' ');
-
-/** What outlives the session. */
-export interface Keeping {
-  readonly keepPreferences: (preferences: Preferences) => void;
-  readonly shelf: Shelf;
-  /** Null where the host is gone. */
-  readonly keepRule?: (rule: KeptRules[number]) => Promise<KeptRules | null>;
-  readonly forgetRule?: (shape: string) => Promise<KeptRules | null>;
-}
 
 /** Everything the window holds, and all that can be done in it. */
 export const createAppStore = (

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { overBothHosts } from './hosts.ts';
-import { dropFiles, settled, textFile } from './window.ts';
+import { dropFiles, textFile } from './window.ts';
 
 const pad = (value: number): string => String(value).padStart(2, '0');
 const rowsOf = (count: number, row: (i: number) => string): string =>
@@ -86,7 +86,7 @@ const CASES: readonly Case[] = [
   {
     what: 'what bare numbers count',
     text: MINUTES,
-    change: (page) => choose(page, /Bare numbers count/, /seconds$/),
+    change: (page) => choose(page, /Bare numbers count/, /^seconds$/),
     shows: /^3 min logged/m,
   },
   {

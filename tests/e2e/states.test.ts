@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { PICTURE_STATES } from '../tools/picture-states.ts';
+import { LOG_STATES, type PictureState } from '../tools/log-states.ts';
 import { overBothHosts } from './hosts.ts';
 import { trySample } from './sheet.ts';
 import { dropFiles, sampleFile, settled, textFile } from './window.ts';
@@ -22,19 +22,8 @@ const AMBIGUOUS = [
   }),
 ].join('\n');
 
-interface State {
-  readonly name: string;
-  readonly reach: (page: Page) => Promise<void>;
-}
-
-/** States that are looked at in pictures, too. */
-const PICTURED = [
-  ...['typed-in', 'typed-in-begun', 'typed-in-opened'],
-  ...['several-firings', 'several-firings-desk', 'reading-rules'],
-];
-
-const STATES: readonly State[] = [
-  ...PICTURE_STATES.filter(({ name }) => PICTURED.includes(name)),
+const STATES: readonly PictureState[] = [
+  ...LOG_STATES,
   { name: 'nothing open', reach: async (page) => page.locator('.empty-state').waitFor() },
   { name: 'no finding', reach: (page) => trySample(page, 'good-bisque.csv') },
   { name: 'findings', reach: (page) => trySample(page, 'underfired-glaze.txt') },
