@@ -76,7 +76,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
   {
     key: 'i',
     shown: 'I',
-    does: 'type readings in, or put right those typed in',
+    does: 'type readings in, or put them right',
     act: ({ actions }) => actions.typeIn(),
   },
   {
@@ -88,13 +88,13 @@ export const SHORTCUTS: readonly Shortcut[] = [
   {
     key: 't',
     shown: 'T',
-    does: 'show or hide what is told of schedule and kiln',
+    does: 'show or hide the schedule and the kiln',
     act: ({ state }) => state.showTelling(!state.isTelling),
   },
   {
     key: 'd',
     shown: 'D',
-    does: 'show or hide the reading desk: how the log was read',
+    does: 'show or hide how the log was read',
     act: ({ state, openDesk }) => (state.isDesk ? void state.showDesk(false) : openDesk()),
   },
   { key: 'n', shown: 'N', does: 'choose the next finding', act: step(1) },
@@ -128,7 +128,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
   {
     key: 'Escape',
     shown: 'Esc',
-    does: 'close what is open: list, note, desk, or the reading under way',
+    does: 'close what is open, or stop the reading',
     act: ({ state, choose }) => {
       if (state.arriving) state.arriving.stop();
       else if (state.firing.kind === 'reading') state.cancelReading();
@@ -169,8 +169,10 @@ export const listenForKeys = (
   const onKey = (event: KeyboardEvent): void => {
     const state = store.getState();
     const isTyping = event.target instanceof Element && event.target.closest(TYPED_IN) !== null;
+    // Wherever the focus is: what had it may be gone.
+    const isInDialog = document.querySelector('dialog[open]') !== null;
     const shortcut = shortcutFor(event, state.preferences.singleKeys);
-    if (!shortcut || event.defaultPrevented || state.dialog !== null) return;
+    if (!shortcut || event.defaultPrevented || isInDialog) return;
     if (isTyping && shortcut.isWithControl !== true) return;
     event.preventDefault();
     shortcut.act(reachOf(state));
