@@ -209,7 +209,8 @@ export const readingWords = (
     decisions: both.flatMap(({ decisions }) =>
       decisions.map((one) => decisionWords(one, say.unit)),
     ),
-    warnings: both.flatMap(({ warnings }) => warnings.map(warningSentence)),
+    // Two logs of one logger are warned of alike: once is enough.
+    warnings: [...new Set(both.flatMap(({ warnings }) => warnings.map(warningSentence)))],
     assumptions: source.time.assumptions.map(timeAssumption),
     repairs,
     firings: firingSentences(source, say),

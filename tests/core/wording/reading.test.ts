@@ -71,4 +71,12 @@ describe('how the log was read', () => {
     ]);
     expect(readingWords(exampleDocument('two-zones'), speechIn('C')).firings).toEqual([]);
   });
+
+  it('warns once of what two joined logs have alike', () => {
+    const document = exampleDocument('two-zones');
+    const source = { ...document.source, warnings: ['unit-inferred'] };
+    const joined = { source } as unknown as NonNullable<typeof document.joined>;
+    const { warnings } = readingWords({ ...document, source, joined }, speechIn('C'));
+    expect(warnings).toHaveLength(1);
+  });
 });
