@@ -12,6 +12,8 @@ export type Deed = () => Promise<unknown>;
 export interface SavedFile {
   /** The name that the window proposed. */
   readonly fileName: string;
+  /** The name that the host says it was saved by: the chosen one, where there is a dialog. */
+  readonly savedAs: string;
   readonly text: string;
 }
 
@@ -52,7 +54,8 @@ const browserHost: HostKind = {
       save: async (deed) => {
         const [download] = await Promise.all([page.waitForEvent('download'), deed()]);
         const text = readFileSync(await download.path(), 'utf8');
-        return { fileName: download.suggestedFilename(), text };
+        const fileName = download.suggestedFilename();
+        return { fileName, savedAs: fileName, text };
       },
       copied: () => page.evaluate(() => navigator.clipboard.readText()),
       problems: () => problems,
@@ -89,7 +92,8 @@ const mainProcess: HostKind = {
           expect(existsSync(path), 'nothing was saved').toBe(true);
         }, 15_000);
         const { defaultPath } = dialogs.at(-1)?.options as { readonly defaultPath: string };
-        return { fileName: basename(defaultPath), text: readFileSync(path, 'utf8') };
+        const text = readFileSync(path, 'utf8');
+        return { fileName: basename(defaultPath), savedAs: basename(path), text };
       },
       copied: () => Promise.resolve(clipboard.at(-1) ?? ''),
       problems: () => shown.complaints,

@@ -77,7 +77,7 @@ overBothHosts(
         const { page, copied } = window();
         const report = await savedBy(window(), 'Report as HTML');
         const stem = logName.replace(/\.\w+$/, '');
-        expect(report).toEqual({
+        expect(report).toMatchObject({
           fileName: `${stem}.report.html`,
           text: htmlReport(firing, 'C'),
         });

@@ -176,9 +176,9 @@ overBothHosts(
         expect(await announced(page)).toContain('where cone 6 was meant');
         expect(await page.evaluate(() => document.activeElement?.id)).toBe(focus);
         await page.keyboard.press('u');
-        await savedBy(window(), 'Report as HTML');
+        const { savedAs } = await savedBy(window(), 'Report as HTML');
         await vi.waitFor(() => {
-          expect(heard.at(-1)).toBe('Saved overshoot.report.html.');
+          expect(heard.at(-1)).toBe(`Saved ${savedAs}.`);
         });
         expect(heard[0]).toBe('Reading overshoot.csv.');
         expect(heard[1]).toContain('No schedule was given');
