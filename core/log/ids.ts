@@ -7,7 +7,9 @@
 export const DECISIONS = {
   encoding: 'which characters the bytes stand for',
   format: 'the shape of the file: delimited, json, json-lines or typed-in',
-  delimiter: 'what stands between the cells of a row; `blanks` is runs of blanks',
+  delimiter:
+    'what stands between the cells of a row; `blanks` is runs of blanks, `fixed` cells of fixed ' +
+    'width, `none` one cell a line',
   'decimal-mark': 'the sign before the decimals',
   'header-line': 'the line of the column names; `none` where the file has none',
   'units-row': 'the line under the names that holds units',

@@ -91,6 +91,7 @@ const DELIMITERS: Readonly<Record<string, string>> = {
   ' ': 'blanks',
   blanks: 'runs of blanks',
   fixed: 'fixed widths',
+  none: 'nothing, one on each line',
 };
 
 /** A delimiter by its name in the plural. */

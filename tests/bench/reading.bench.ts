@@ -51,7 +51,7 @@ export default {
     return [
       await reading(bytes),
       await whereTheTimeGoes(bytes),
-      await wholeProcesses(bytes, ROUNDS),
+      ...(await wholeProcesses(bytes, ROUNDS)),
     ];
   },
 } satisfies Bench;

@@ -6,6 +6,7 @@ import { build } from 'vite';
 import { writeJsonSchedule } from '../../core/schedule/write-schedule.ts';
 import { medianMsOf, type Table } from './bench.ts';
 import { BIG_LOG_SCHEDULE } from './big-log.ts';
+import { memoryOf } from './memory.ts';
 
 const ROOT = path.resolve(import.meta.dirname, '../..');
 
@@ -25,8 +26,11 @@ const run = (args: readonly string[]): void => {
   if (status !== 0) throw new Error(`node ${args.join(' ')} failed: ${stderr}`);
 };
 
-/** Builds the command line and times it on the same bytes as papaparse, each as a whole process. */
-export const wholeProcesses = async (bytes: Uint8Array, rounds: number): Promise<Table> => {
+/**
+ * Builds the command line and times it on the same bytes as papaparse, each as a whole process;
+ * then has it read long logs of several shapes and tells its memory.
+ */
+export const wholeProcesses = async (bytes: Uint8Array, rounds: number): Promise<Table[]> => {
   await build({ root: ROOT, configFile: path.join(ROOT, 'vite.cli.config.ts'), logLevel: 'error' });
   const folder = mkdtempSync(path.join(tmpdir(), 'bench-'));
   const log = path.join(folder, 'big.csv');
@@ -41,7 +45,7 @@ export const wholeProcesses = async (bytes: Uint8Array, rounds: number): Promise
       analyze: () => run([afterfire, 'analyze', log, '--schedule', schedule, '--format', 'json']),
     });
     const row = (what: string, taken: number) => [what, taken, taken / ms.papaparse];
-    return {
+    const times: Table = {
       title: 'The same bytes from the disk, as whole processes',
       columns: ['process', 'ms', 'against papaparse'],
       rows: [
@@ -51,6 +55,7 @@ export const wholeProcesses = async (bytes: Uint8Array, rounds: number): Promise
       ],
       notes: [`Medians of ${rounds} rounds; each from starting Node to its end.`],
     };
+    return [times, memoryOf(folder)];
   } finally {
     rmSync(folder, { recursive: true });
   }

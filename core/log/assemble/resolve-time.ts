@@ -94,6 +94,9 @@ const decideNumbers = (
   return givenNumericTime(decisions, min, max, found, course) ?? found;
 };
 
+/** A clock written as a number shows within so many rows (chosen). */
+const CLOCKS_LOOKED_AT = 5000;
+
 /** The clock that bare numbers are written as; null where a unit is said or they count. */
 const writtenClock = (
   bare: Float64Array,
@@ -104,7 +107,7 @@ const writtenClock = (
   if (!isOpen || from !== 'elapsed') return null;
   const { first, min, max } = extentOf(bare);
   if (unit === 'd' && first > 0 && min >= 0 && max < 1) return 'day-share';
-  return numberClockOf([...present(bare)]);
+  return numberClockOf([...present(bare.subarray(0, CLOCKS_LOOKED_AT))]);
 };
 
 /** Times of day that are written as numbers, `0630` or `0.2708`. */

@@ -8,6 +8,7 @@ import { isVoltage, temperatureScale, unitInName } from '../text/unit-text.ts';
 import { alignSeries, type Parted, type Series } from './part-series.ts';
 import type { ResolvedTime } from './resolve-time.ts';
 import type { Scale } from './scale.ts';
+import { gather } from './gather.ts';
 import type { TableRead } from './table-read.ts';
 import { asPercent, scaleBeside, sideCelsius, type Side } from './side-columns.ts';
 import { unwrapClock } from './unwrap-clock.ts';
@@ -104,7 +105,7 @@ export const sideSeries = (
   { decisions, plan, sample }: Pick<TableRead, 'decisions' | 'plan' | 'sample'>,
 ): Side => {
   const { main, others } = parted;
-  const at = Float64Array.from(rows, (row) => (isClock ? time.seconds[row]! : main.time[row]!));
+  const at = gather(isClock ? time.seconds : main.time, rows).slice();
   const within = medianStep(at) / 2;
   const aligned = (series: Series): Float64Array => {
     const seconds = isClock ? unwrapClock(series.time, false).seconds : series.time;

@@ -24,13 +24,17 @@ export interface RowsRead {
 /** After so many quotes that are never closed, no more lines are looked through for their ends. */
 const MOST_STRAY_QUOTES = 20;
 
+/** Room to spare, so that a fair guess need not grow: growing holds old and new at once (chosen). */
+const SPARE = 1.03;
+
 /** Rows for which room is made at first: what the sampled lines' length lets expect, and a few. */
 const expectedRows = (text: Text, layout: Layout): number => {
   // The last sampled ones come from all over a long file, the first from its head alone.
   const rows = layout.sample.rows.slice(-SAMPLE_BLOCKS * SAMPLE_BLOCK_LINES);
   const cells = rows.reduce((sum, row) => sum + row.length + row.join('').length, 0);
   const bytesPerRow = Math.max(4, cells / Math.max(1, rows.length));
-  return Math.ceil((text.bytes.length - layout.startByte) / bytesPerRow) + 16;
+  const rowsExpected = (text.bytes.length - layout.startByte) / bytesPerRow;
+  return Math.ceil(SPARE * rowsExpected) + 16;
 };
 
 /** Reads lines one at a time with the careful path, and lets the fast path run where it can. */
