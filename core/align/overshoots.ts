@@ -2,10 +2,8 @@ import type { AlignedLeg, Overshoot } from '../model/document.ts';
 import type { Trace } from '../model/trace.ts';
 import { lowerBound } from '../numeric/search.ts';
 import { celsiusDelta, seconds } from '../units.ts';
+import { lastRiseBegins, settlingOf } from './last-rise.ts';
 
-/** Less than this over a target is a controller's ordinary settling (chosen). */
-const SETTLING_C = 2;
-const SETTLING_SIGMAS = 3;
 /** A single high reading is no overshoot: this many in a row must stand that high. */
 const READINGS_IN_A_ROW = 3;
 
@@ -59,20 +57,29 @@ const stayEnds = (legs: readonly AlignedLeg[], k: number): number | null => {
     : stay.actual!.endSeconds - BOUNDARY_SECONDS;
 };
 
+/** Whether the programme goes on from a climb's hold with all the power there is. */
+const goesOnFreely = (legs: readonly AlignedLeg[], k: number): boolean => {
+  const after = legs[k + 2];
+  return (
+    legs[k + 1]?.kind === 'hold' && after?.kind === 'ramp' && after.planned.rateCPerHour === null
+  );
+};
+
 /**
  * How far the kiln went past the target of each climb before the programme went on; a fall that
  * follows is looked at as well, since what is over then still shows. Climbs that lead straight on are
- * left out.
+ * left out, and so is a rise into a climb at full power, which may be that climb begun early.
  */
 export const findOvershoots = (trace: Trace, legs: readonly AlignedLeg[]): Overshoot[] => {
-  const settlingC = Math.max(SETTLING_C, SETTLING_SIGMAS * trace.summary.noiseC);
+  const settlingC = settlingOf(trace);
   return legs.flatMap((leg, k) => {
     if (leg.kind !== 'ramp' || leg.segment === null || leg.actual === null) return [];
     const endSeconds = stayEnds(legs, k);
     if (endSeconds === null) return [];
     const targetC = leg.planned.endC;
     const from = lowerBound(trace.atSeconds, leg.actual.startSeconds);
-    const to = lowerBound(trace.atSeconds, endSeconds + 1);
+    const stayed = lowerBound(trace.atSeconds, endSeconds + 1);
+    const to = goesOnFreely(legs, k) ? lastRiseBegins(trace, from, stayed) : stayed;
     const highest = highestSustained(trace, from, to);
     if (!(highest.levelC - targetC > settlingC)) return [];
     const hottest = hottestOf(trace, highest.first);

@@ -1,11 +1,12 @@
 import type { Trace } from '../model/trace.ts';
-import type { IntendedLeg } from '../schedule/intended-curve.ts';
+import { isFreeClimb, type IntendedLeg } from '../schedule/intended-curve.ts';
 import type { Seconds } from '../units.ts';
 import { snapToSetpoint } from './setpoint.ts';
 import { courseBetween, type Course } from '../trace/course.ts';
 import { locateKnee, type KneeSearch } from '../trace/knee.ts';
 import { lowerBound } from '../numeric/search.ts';
 import type { Grid } from './grid.ts';
+import { lastRiseBegins, settlingOf } from './last-rise.ts';
 import type { Laying } from './lay.ts';
 
 /** A knee is looked for this many grid points on either side of where the search put it. */
@@ -93,6 +94,31 @@ const passedAt = (trace: Trace, arrival: Arrival, endSeconds: number): number | 
   return trace.atSeconds[i]!;
 };
 
+/** The levels of holds from which the kiln goes up with all its power, by the point they end. */
+const departures = (laying: Laying, legs: readonly IntendedLeg[]): Map<number, number> => {
+  const found = new Map<number, number>();
+  laying.legs.forEach((leg, k) => {
+    const isLeft = leg !== null && laying.legs[k + 1] != null && legs[k]!.kind === 'hold';
+    if (isLeft && isFreeClimb(legs[k + 1])) found.set(leg.to, legs[k]!.endC);
+  });
+  return found;
+};
+
+/**
+ * When a course left a level for good, looking back from a moment. At full power the curve bends most
+ * some minutes after the power came on, when the kiln is well above the hold that it left.
+ */
+const leftAt = (trace: Trace, levelC: number, limitSeconds: number, moment: number): number => {
+  // The readings themselves: smoothed, a rise so sharp seems to begin minutes early.
+  const { atSeconds, celsius } = trace;
+  const at = Math.min(lowerBound(atSeconds, moment), celsius.length - 1);
+  const begun = lastRiseBegins(trace, lowerBound(atSeconds, limitSeconds), at + 1);
+  const highestC = Math.max(levelC, celsius[begun]!) + settlingOf(trace);
+  let i = at;
+  while (i > begun && celsius[i]! > highestC) i--;
+  return i < at ? atSeconds[i]! : moment;
+};
+
 /** The moment within a search at which one leg gave way to the next. */
 const boundaryMoment = (trace: Trace, arrival: Arrival | null, search: KneeSearch): number => {
   const crossing = arrival?.isLimited === true ? crossingOf(trace, arrival, search) : null;
@@ -109,6 +135,7 @@ const refinedMoments = (
   legs: readonly IntendedLeg[],
 ): Map<number, number> => {
   const arriving = arrivals(trace, grid, laying, legs);
+  const leaving = departures(laying, legs);
   const points = boundaryPoints(laying);
   const reach = Math.max(SHORTEST_REACH_SECONDS, REACH_POINTS * grid.spacingSeconds);
   const start = trace.summary.startSeconds;
@@ -120,14 +147,17 @@ const refinedMoments = (
     const before = k === 0 ? trace.atSeconds[0]! : grid.atSeconds[points[k - 1]!]!;
     const after = k === points.length - 1 ? recordEnd : grid.atSeconds[points[k + 1]!]!;
     const arrival = arriving.get(point) ?? null;
-    return boundaryMoment(trace, arrival, {
+    const levelC = leaving.get(point);
+    const search = {
       fromSeconds: Math.max(at - reach, (before + at) / 2),
       toSeconds: Math.min(at + reach, (at + after) / 2),
       leftLimitSeconds: before,
       rightLimitSeconds: after,
       noiseC: trace.summary.noiseC,
       ...(arrival === null ? {} : { levelC: arrival.levelC }),
-    });
+    };
+    const moment = boundaryMoment(trace, arrival, search);
+    return levelC === undefined ? moment : leftAt(trace, levelC, before, moment);
   };
   return new Map(points.map((point, k) => [point, momentOf(point, k)]));
 };

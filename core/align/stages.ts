@@ -1,4 +1,4 @@
-import type { IntendedLeg } from '../schedule/intended-curve.ts';
+import { isFreeClimb, type IntendedLeg } from '../schedule/intended-curve.ts';
 import { clockCost, type Clock, type LegEnd } from './clock.ts';
 import { KINK_REACH, type Grid } from './grid.ts';
 import { capped, tempered } from './penalties.ts';
@@ -33,6 +33,8 @@ const RUNAWAY = 18;
 /** … and by how much it seldom does. */
 const RUNAWAY_C = 40;
 const RUNAWAY_AT_MOST = 60;
+/** A full-power climb that follows a hold begins within this of its level (chosen: a settling). */
+const SETTLED_C = 8;
 /** A leg that never happened. */
 const SKIPPED = 22;
 /** A log that begins hot never shows the legs below its first reading. */
@@ -46,13 +48,20 @@ export interface Stage {
   skip(at: number): number;
   /**
    * How far a laid leg departs from what was meant, in the same units: as its cost, but that an
-   * interruption counts once, however long, since it makes no other leg of it.
+   * interruption counts once, however long, since it makes no other leg of it, and that the bend
+   * with which a climb at full power begins counts nothing.
    */
   disagreement(from: number, to: number): number;
 }
 
 /** What an interrupted leg's shape is at most held against it when agreement is asked for. */
 const INTERRUPTED = 20;
+
+/**
+ * A kiln that is given all its power turns upwards within so long, wire and air before the brick: no
+ * interruption of the climb (chosen: from cold a quarter of an hour).
+ */
+const ONSET_SECONDS = 900;
 
 /** To call a leg one that the kiln could not follow costs something. */
 const LIMITED = 3;
@@ -61,12 +70,12 @@ const LIMITED_RIPPLE_FACTOR = 4;
 
 /**
  * The misfit of a stretch about its own shape: a followed leg is straight; one that the kiln could
- * not follow bends, but smoothly, so that only kinks within it speak against it.
+ * not follow bends, but smoothly, so that only kinks within it, past its onset, speak against it.
  */
-const shapeCost = (grid: Grid, from: number, to: number): number => {
+const shapeCost = (grid: Grid, from: number, to: number, onset = 0): number => {
   const { fits, kinks, pointWeight, rippleC } = grid;
   const followed = fits.line(from, to + 1).squares / rippleC ** 2;
-  const first = from + KINK_REACH;
+  const first = from + onset + KINK_REACH;
   const last = to + 1 - KINK_REACH;
   const limited = last > first ? kinks[last]! - kinks[first]! : 0;
   const bent = fits.parabolaSquares(from, to + 1) / (LIMITED_RIPPLE_FACTOR * rippleC) ** 2;
@@ -156,10 +165,12 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, clock: LegEnd
     const crept = CREEP + CREEP_PER_MINUTE * minutes;
     return arrival + (crept >= plain ? plain : Math.min(plain, crept + courseCost(from, near)));
   };
+  const onset = leg.rateCPerHour === null ? Math.round(ONSET_SECONDS / grid.spacingSeconds) : 0;
   return {
     cost,
     disagreement: (from, to) => {
-      const excess = Math.max(0, shapeCost(grid, from, to) - INTERRUPTED);
+      const shape = Math.min(INTERRUPTED, shapeCost(grid, from, to, onset));
+      const excess = Math.max(0, shapeCost(grid, from, to) - shape);
       return Math.max(0, cost(from, to) - excess);
     },
     skip: (at) =>
@@ -169,7 +180,12 @@ const movingStage = (grid: Grid, leg: IntendedLeg, holds: boolean, clock: LegEnd
   };
 };
 
-const holdStage = (grid: Grid, leg: IntendedLeg, clock: LegEnd | null): Stage => {
+const holdStage = (
+  grid: Grid,
+  leg: IntendedLeg,
+  next: IntendedLeg | undefined,
+  clock: LegEnd | null,
+): Stage => {
   const level = leg.endC;
   const plannedMinutes = (leg.endSeconds - leg.startSeconds) / 60;
   const wanderCost = (from: number, to: number): number => {
@@ -191,11 +207,14 @@ const holdStage = (grid: Grid, leg: IntendedLeg, clock: LegEnd | null): Stage =>
     const offLevel = capped(grid.fits.mean(from, to + 1) - level, HOLD_LEVEL_C, LEVEL_AT_MOST);
     return Math.min(offLevel, atClock);
   };
-  /** A kiln that runs on past its target and comes back, or not: a smooth course on the hot side. */
+  /**
+   * A kiln that runs on past its target and comes back, or not: a smooth course on the hot side. What
+   * climbs on into a leg at full power is that leg.
+   */
   const runawayCost = (from: number, to: number): number => {
-    const { fits, pointWeight, rippleC } = grid;
+    const { fits, pointWeight, rippleC, celsius } = grid;
     const hotC = fits.mean(from, to + 1) - level;
-    if (hotC < 0) return Infinity;
+    if (hotC < 0 || (isFreeClimb(next) && celsius[to]! - level > SETTLED_C)) return Infinity;
     const spread = (HOLD_RIPPLE_FACTOR * rippleC) ** 2;
     const bent = (0.5 * pointWeight * fits.parabolaSquares(from, to + 1)) / spread;
     return RUNAWAY + capped(hotC, RUNAWAY_C, RUNAWAY_AT_MOST) + tempered(bent, INTERRUPTION_KNEE);
@@ -219,6 +238,7 @@ const holdStage = (grid: Grid, leg: IntendedLeg, clock: LegEnd | null): Stage =>
 export const stagesOf = (grid: Grid, legs: readonly IntendedLeg[], clock: Clock): Stage[] =>
   legs.map((leg, k) => {
     const end = clock[k] ?? null;
-    if (leg.kind === 'hold') return holdStage(grid, leg, end);
-    return movingStage(grid, leg, legs[k + 1]?.kind === 'hold', end);
+    const next = legs[k + 1];
+    if (leg.kind === 'hold') return holdStage(grid, leg, next, end);
+    return movingStage(grid, leg, next?.kind === 'hold', end);
   });

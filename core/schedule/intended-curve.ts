@@ -21,6 +21,10 @@ export interface IntendedLeg {
   readonly rateCPerHour: CelsiusPerHour | null;
 }
 
+/** Whether a leg climbs with all the power there is, so that no rate tells it from a runaway. */
+export const isFreeClimb = (leg: Pick<IntendedLeg, 'kind' | 'rateCPerHour'> | undefined): boolean =>
+  leg?.kind === 'ramp' && leg.rateCPerHour === null;
+
 export interface IntendedStart {
   readonly atSeconds: Seconds;
   readonly celsius: Celsius;

@@ -4,6 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { firing } from '../builders/trace.ts';
+import { KILNS } from '../kiln/kilns.ts';
 import {
   ask,
   curveReadings,
@@ -79,6 +80,23 @@ describe('2: 1205 °C with a 30 min hold melted cone 6; what was it?', () => {
     expect(withHold.said).toMatch(/no hold at the peak at all, where this one had 30 min/i);
     expect(withHold.said).toMatch(/a peak of 11\d\d °C \(between .*\d\d °C below the one reached/i);
     expect(withHold.said).toContain('let cones prove it');
+  });
+
+  test.each(KILNS)('the hold at 100 °C ends where full power began ($name)', (kiln) => {
+    const schedule = scheduleOf(
+      '5',
+      'C',
+      { ratePerHour: 60, target: 100, holdMinutes: 15 },
+      { ratePerHour: 'full', target: 1205, holdMinutes: 30 },
+    );
+    const readings = kilnReadings({ schedule, kiln });
+    const { document } = ask(logText(readings, 'C'), { schedule: told(schedule) }, 'C');
+    const hold = document.alignment!.legs[1]!;
+    // 80 min from 20 °C, then 15 min: within what a couple lags and a minute's log tells.
+    expect(Math.abs(hold.actual!.startSeconds / 60 - 80)).toBeLessThan(3);
+    expect(Math.abs(hold.actual!.endSeconds / 60 - 95)).toBeLessThan(3);
+    expect(hold.verdict).toBe('as-planned');
+    expect(document.findings.map(({ id }) => id)).not.toContain('overshoot');
   });
 });
 

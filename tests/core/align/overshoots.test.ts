@@ -54,3 +54,30 @@ describe('overshoots', () => {
     expect(findOvershoots({ ...trace, celsius }, legs)).toEqual([]);
   });
 });
+
+describe('a hold that full power follows', () => {
+  const FREE = 'rate_per_hour,target,hold_minutes\n60,100,15\nfull,1205,30\n';
+  const TO_100: Stretch = { rateCPerHour: 60, toC: 100 };
+  const rest: Stretch[] = [
+    { rateCPerHour: 300, toC: 1205 },
+    { holdMinutes: 30 },
+    { rateCPerHour: 250, toC: 100 },
+  ];
+  const over100 = (...there: Stretch[]) => {
+    const trace = traceOfStretches([TO_100, ...there, ...rest]);
+    return findOvershoots(trace, alignTo(trace, FREE).legs).filter(({ segment }) => segment === 0);
+  };
+
+  it.each([0, 2, 6, 10])('was not overshot by a climb that began after %s min of it', (minutes) => {
+    expect(over100({ holdMinutes: minutes }, { rateCPerHour: 900, toC: 220 })).toEqual([]);
+  });
+
+  it('was overshot where the kiln came back to it', () => {
+    const [over] = over100(
+      { rateCPerHour: 300, toC: 120 },
+      { rateCPerHour: 200, toC: 101 },
+      { holdMinutes: 5 },
+    );
+    expect(over!.overC).toBeCloseTo(20, -0.6);
+  });
+});

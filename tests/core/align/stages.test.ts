@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { plannedClock } from '../../../core/align/clock.ts';
 import { stagesOf } from '../../../core/align/stages.ts';
 import { AS_PLANNED, searched, traceOfStretches } from '../../builders/alignment.ts';
+import type { Stretch } from '../../builders/trace.ts';
 
 const { grid, legs } = searched(traceOfStretches([{ holdMinutes: 60 }, ...AS_PLANNED]));
 const stages = stagesOf(grid, legs, plannedClock(legs));
@@ -68,5 +69,32 @@ describe('disagreement', () => {
     };
     expect(stopped(120).cost).toBeGreaterThan(40);
     expect(stopped(120).disagreement).toBeLessThan(25);
+  });
+});
+
+describe('a hold that the kiln climbs out of', () => {
+  // 80 min to 100 °C, 15 min there, then up with all the power there is, or at a set rate.
+  const course: Stretch[] = [
+    { rateCPerHour: 60, toC: 100 },
+    { holdMinutes: 15 },
+    { rateCPerHour: 900, toC: 250 },
+    { rateCPerHour: 300, toC: 1205 },
+  ];
+  const costs = (rate: string) => {
+    const schedule = `rate_per_hour,target,hold_minutes\n60,100,15\n${rate},1205,0\n`;
+    const found = searched(traceOfStretches(course), schedule);
+    const hold = stagesOf(found.grid, found.legs, plannedClock(found.legs))[1]!;
+    const point = (minutes: number) => found.grid.atSeconds.findIndex((at) => at >= 60 * minutes);
+    return { kept: hold.cost(point(80), point(95)), climbing: hold.cost(point(93), point(103)) };
+  };
+
+  it('may have been run away from where the programme goes on at a set rate', () => {
+    expect(costs('300').climbing).toBeLessThan(40);
+  });
+
+  it('has ended where it goes on at full power, which looks the same', () => {
+    const { kept, climbing } = costs('full');
+    expect(kept).toBeLessThan(3);
+    expect(climbing).toBeGreaterThan(40);
   });
 });

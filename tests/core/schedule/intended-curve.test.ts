@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Cone } from '../../../core/model/cone.ts';
 import { scheduleFromCone, topForCone } from '../../../core/schedule/from-cone.ts';
-import { intendedCorners, intendedLegs } from '../../../core/schedule/intended-curve.ts';
+import {
+  intendedCorners,
+  intendedLegs,
+  isFreeClimb,
+} from '../../../core/schedule/intended-curve.ts';
 import { readSchedule } from '../../../core/schedule/read-schedule.ts';
 import { celsius, celsiusPerHour, fromFahrenheit, seconds, toHours } from '../../../core/units.ts';
 
@@ -96,5 +100,17 @@ describe('intended legs', () => {
     expect(legs[0]).toMatchObject({ rateCPerHour: null, endSeconds: 5600 });
     expect(legs[1]).toMatchObject({ rateCPerHour: 200, endSeconds: 11_000 });
     expect(intendedCorners(legs, start).map((corner) => corner.celsius)).toEqual([20, 500, 800]);
+  });
+});
+
+describe('a free climb', () => {
+  it('is one at full power, not a set rate, a hold, a fall or nothing', () => {
+    const legs = [
+      { kind: 'ramp', rateCPerHour: null },
+      { kind: 'ramp', rateCPerHour: celsiusPerHour(60) },
+      { kind: 'cooling', rateCPerHour: null },
+      undefined,
+    ] as const;
+    expect(legs.map(isFreeClimb)).toEqual([true, false, false, false]);
   });
 });
