@@ -5,6 +5,7 @@ import { locateKnee } from './knee.ts';
 import { cheapestPieces } from './pieces.ts';
 import { interpolate } from '../numeric/search.ts';
 import type { Slopes } from './slopes.ts';
+import { cornersAtSparseTop } from './sparse-top.ts';
 import { averaged } from './thin.ts';
 
 /** The search for legs works on this many averaged points: two minutes of a day (chosen). */
@@ -87,7 +88,8 @@ const refined = (trace: Measured, joints: readonly number[], reachSeconds: numbe
 /**
  * The legs that the trace itself shows, with or without a schedule: the cheapest cut into parabolas
  * of a thinned curve (a ramp that the kiln could not follow bends, and so does cooling), refined on
- * the full samples, named by slope, and joined where the course runs on.
+ * the full samples, named by slope, and joined where the course runs on. Of readings far apart the
+ * highest is a corner.
  */
 export const findLegs = (trace: Measured): TraceLeg[] => {
   const thin = averaged(trace.atSeconds, trace.celsius, THIN_POINTS);
@@ -106,9 +108,10 @@ export const findLegs = (trace: Measured): TraceLeg[] => {
   const reach = (2 * (lastSeconds - firstSeconds)) / count;
   // Twice: where a leg is short, its one joint is in the way of the other until both have moved.
   const moved = refined(trace, refined(trace, joints, reach), reach);
-  const legs = moved
+  const cornered = cornersAtSparseTop(trace, moved);
+  const legs = cornered
     .slice(1)
-    .map((end, k) => legBetween(trace, moved[k]!, end))
+    .map((end, k) => legBetween(trace, cornered[k]!, end))
     .filter((leg) => leg.endSeconds > leg.startSeconds);
   return joined(trace, joined(trace, legs));
 };

@@ -173,6 +173,20 @@ describe('5: a bisque quit at 1727 °F after 18 h; meant was 05', () => {
     expect(positionOf(answer)).toBeLessThan(-6.5);
   });
 
+  test('of what was written down every two hours, climb and cooling part at the hottest', () => {
+    const written =
+      '6:00 20C\n8:00 250C\n10:00 500C\n12:00 750C\n14:00 950C\n16:00 1120C\n18:00 1220C\n' +
+      '20:00 1000C\n22:00 800C\n';
+    const { parts } = ask(written, { cone: '6' }, 'C').document.heatWork!;
+    expect(parts.map(({ kind, toSeconds }) => [kind, toSeconds / 3600])).toEqual([
+      ['ramp', 12],
+      ['cooling', 16],
+    ]);
+    // It climbed at 50 °C/h and fell at 110: the climb has the larger part, and the fall some.
+    expect(parts[0]!.doseShare).toBeGreaterThan(0.4);
+    expect(parts[1]!.doseShare).toBeGreaterThan(0.1);
+  });
+
   test('handle with care, drinks more glaze; or fire again, to 05, as a whole firing', () => {
     expect(answer.document.load).toEqual({ state: 'short', refireTo: '05' });
     expect(answer.words.load.advice).toContain('sound to handle');
