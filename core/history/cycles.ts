@@ -37,7 +37,7 @@ const spreadOf = (phases: readonly number[]): number => {
 
 interface Wave {
   readonly amplitude: number;
-  /** Phase (0…1) of the lowest power. */
+  /** Phase (0…1) of the firing at which the wave is lowest: it says nothing of hours unfired. */
   readonly lowestAt: number;
   readonly chance: number;
 }
@@ -62,10 +62,11 @@ const waveOf = (phases: readonly number[], values: readonly number[]): Wave | nu
   const a = (dot(c, y) * dot(s, s) - dot(s, y) * dot(c, s)) / determinant;
   const b = (dot(s, y) * dot(c, c) - dot(c, y) * dot(c, s)) / determinant;
   const share = Math.min(1, (a * dot(c, y) + b * dot(s, y)) / dot(y, y));
-  const highest = Math.atan2(b, a) / (2 * Math.PI);
+  const waveAt = (i: number) => a * c[i]! + b * s[i]!;
+  const lowest = phases.reduce((least, _, i) => (waveAt(i) < waveAt(least) ? i : least), 0);
   return {
     amplitude: Math.hypot(a, b),
-    lowestAt: (((highest + 0.5) % 1) + 1) % 1,
+    lowestAt: phases[lowest]!,
     chance: (1 - share) ** ((n - 3) / 2),
   };
 };
@@ -77,7 +78,10 @@ const found = (phases: readonly number[], values: readonly number[]): Wave | nul
   return counts ? wave : null;
 };
 
-/** Whether power comes and goes with the hour of the day or the season. */
+/**
+ * Whether power comes and goes with the hour of the day or the season. A firing stands at its peak,
+ * which is hours after it was begun.
+ */
 export const findCycles = (firings: readonly TimedRest[]): SupplyCycle[] => {
   const times = firings.map(localMs);
   const values = firings.map(({ rest }) => rest);

@@ -1,6 +1,6 @@
 import type { AnalysisDocument } from '../model/document.ts';
 import { relativePowerOf } from '../thermal/relative-power.ts';
-import { seconds } from '../units.ts';
+import { seconds, type Seconds } from '../units.ts';
 import type { FiringEntry, Ranged } from './entry.ts';
 import { lastRampShare } from './last-ramp.ts';
 
@@ -8,6 +8,7 @@ import { lastRampShare } from './last-ramp.ts';
 export type Fired = Pick<
   AnalysisDocument,
   | 'source'
+  | 'joined'
   | 'trace'
   | 'curve'
   | 'schedule'
@@ -32,6 +33,22 @@ const powerOf = (document: Fired, base: Fired | undefined): Power => {
   return { power: relative, reason };
 };
 
+/**
+ * From the beginning of heating to the peak. Where the peak is of the second of two logs, that log's
+ * own heating counts: of the hole between them nobody knows whether and how the kiln was heated.
+ */
+const heatingOf = ({ trace, joined }: Fired): Seconds | null => {
+  const isLater = joined !== undefined && trace.peakAtSeconds >= joined.gap.toSeconds;
+  const { startSeconds } = isLater ? joined : trace;
+  return startSeconds === null ? null : seconds(trace.peakAtSeconds - startSeconds);
+};
+
+/** When the peak was on the clock; null after a hole between two logs whose length is only drawn. */
+const peakAtOf = ({ trace, joined }: Fired): Seconds | null => {
+  const isLater = joined !== undefined && trace.peakAtSeconds >= joined.gap.toSeconds;
+  return isLater && !joined.isGapKnown ? null : trace.peakAtSeconds;
+};
+
 const entryOf = (document: Fired, base: Fired | undefined): FiringEntry => {
   const { trace, heatWork, load, findings } = document;
   const { power, reason } = powerOf(document, base);
@@ -41,9 +58,8 @@ const entryOf = (document: Fired, base: Fired | undefined): FiringEntry => {
     fileName: document.source.fileName,
     startInstant: trace.startInstant,
     durationSeconds: trace.durationSeconds,
-    heatingSeconds:
-      trace.startSeconds === null ? null : seconds(trace.peakAtSeconds - trace.startSeconds),
-    peakAtSeconds: trace.peakAtSeconds,
+    heatingSeconds: heatingOf(document),
+    peakAtSeconds: peakAtOf(document),
     peakC: trace.peakC,
     conePosition: heatWork?.cone.position ?? null,
     power,

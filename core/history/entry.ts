@@ -13,8 +13,10 @@ export interface FiringEntry {
   readonly fileName: string;
   readonly startInstant: string | null;
   readonly durationSeconds: Seconds;
+  /** To the peak; null where heating began before the log that shows it. */
   readonly heatingSeconds: Seconds | null;
-  readonly peakAtSeconds: Seconds;
+  /** From `startInstant`; null where the clock does not tell it. */
+  readonly peakAtSeconds: Seconds | null;
   readonly peakC: Celsius;
   readonly conePosition: number | null;
   /** Power over that of one and the same firing of this kiln. */

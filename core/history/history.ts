@@ -70,7 +70,7 @@ const cyclesOf = (
   return findCycles(
     current.flatMap(({ firing, power }) => {
       const { startInstant, peakAtSeconds } = entries[firing]!;
-      if (startInstant === null) return [];
+      if (startInstant === null || peakAtSeconds === null) return [];
       const rest = power - powerByTrend(trend, last.firing, firing);
       return [{ instant: startInstant, peakAtSeconds, rest }];
     }),

@@ -7,7 +7,8 @@ export const zHistoryFiring = z.strictObject({
   fileName: z.string(),
   startInstant: z.string().nullable(),
   durationSeconds: zSeconds,
-  /** From the beginning of heating to the peak; null where heating began before the log. */
+  /** From the beginning of heating to the peak; null where heating began before the log. Of two
+   * logs of one load, in the one that shows the peak. */
   heatingSeconds: zSeconds.nullable(),
   peakC: zCelsius,
   conePosition: z.number().nullable(),
@@ -59,7 +60,8 @@ export const zSupplyCycle = z.strictObject({
   cycle: z.enum(['day', 'year']),
   /** From mean to lowest, in percent of full power. */
   amplitudePercent: z.number(),
-  /** Hour of the day (0…24) or month (1…12) at which power is least. */
+  /** Hour of the day (0…24) or month (1…12) of the peaks at which power is least, among those that
+   * there were. */
   lowestAt: z.number(),
   chance: z.number(),
 });

@@ -172,7 +172,9 @@ const MONTHS = [
 
 const lowestWhen = (finding: HistoryFinding): string => {
   const { lowestAtHour, lowestInMonth } = finding.figures;
-  if (lowestAtHour !== undefined) return `about ${plainNumber(lowestAtHour)} o’clock`;
+  if (lowestAtHour !== undefined) {
+    return `in firings that peak about ${plainNumber(Math.round(lowestAtHour) % 24)} o’clock`;
+  }
   return `in ${MONTHS[(lowestInMonth ?? 1) - 1] ?? 'one season'}`;
 };
 

@@ -27,6 +27,22 @@ describe('power that comes and goes', () => {
     expect(Math.abs(cycle!.amplitudePercent - 3.5)).toBeLessThan(1.2);
   });
 
+  test('by the hour is told with an hour at which a firing peaked, not one between', () => {
+    // Begun at 13 and at 22 o'clock, about five hours to the peak; the evening peaks have less.
+    const begun = Array.from({ length: 24 }, (_, i) => {
+      const isEvening = i % 2 === 0;
+      return {
+        instant: dayAt(3 * i, (isEvening ? 13 : 22) + random.between(0, 0.5)),
+        peakAtSeconds: 3600 * random.between(5, 5.5),
+        rest: (isEvening ? -0.03 : 0.03) + 0.004 * random.normal(),
+      };
+    });
+    const [cycle] = findCycles(begun);
+    expect(cycle).toMatchObject({ cycle: 'day' });
+    expect(cycle!.lowestAt).toBeGreaterThanOrEqual(18);
+    expect(cycle!.lowestAt).toBeLessThanOrEqual(19);
+  });
+
   test('by the season is told with the month', () => {
     // Least on the 200th day of the year, in July; the first day is 9 January.
     const seasonal = firings(40, (_, day) => -0.035 * wave((day + 8 - 200) / 365.25), 10);

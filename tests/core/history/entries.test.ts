@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { analyzeJoinedTraces } from '../../../core/analyze-joined.ts';
 import { analyzeTrace } from '../../../core/analyze.ts';
 import { entriesOf } from '../../../core/history/entries.ts';
 import { historyOf } from '../../../core/history/history.ts';
 import { readSchedule } from '../../../core/schedule/read-schedule.ts';
 import { makeTrace } from '../../../core/trace/make-trace.ts';
+import { seconds } from '../../../core/units.ts';
 import { dayAt } from '../../builders/histories.ts';
 import { logOf } from '../../builders/log.ts';
+import { twoRuns } from '../../builders/runs.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 import { fire } from '../../kiln/fire.ts';
 import { THIN_BRICK } from '../../kiln/kilns.ts';
@@ -71,5 +74,26 @@ describe('what a history takes from a document', () => {
     const { findings } = exampleDocument('troubled-firing');
     const acted = findings.map((finding) => ({ ...finding, severity: 'act' as const }));
     expect(isGood({ load: { state: 'as-meant', refireTo: null }, findings: acted })).toBe(false);
+  });
+
+  test('counts of two logs the heating in the one that shows the peak, never the hole between', () => {
+    const [first, second] = twoRuns();
+    const { document } = analyzeJoinedTraces(first, second, {});
+    const { trace, joined } = document;
+    const [entry] = entriesOf([document]);
+    // The second log begins a day after the first one and peaks within hours of its own start.
+    expect(entry!.heatingSeconds).toBe(trace.peakAtSeconds - joined!.startSeconds!);
+    expect(entry!.heatingSeconds!).toBeLessThan(86_400 / 2);
+    expect(entry!.peakAtSeconds).toBe(trace.peakAtSeconds);
+
+    const change = (to: Partial<NonNullable<typeof joined>>) =>
+      entriesOf([{ ...document, joined: { ...joined!, ...to } }])[0]!;
+    expect(change({ startSeconds: null }).heatingSeconds).toBeNull();
+    expect(change({ isGapKnown: false }).peakAtSeconds).toBeNull();
+
+    const hotterBefore = { ...document.trace, peakAtSeconds: seconds(30_000) };
+    expect(entriesOf([{ ...document, trace: hotterBefore }])[0]!.heatingSeconds).toBe(
+      30_000 - trace.startSeconds!,
+    );
   });
 });

@@ -104,6 +104,7 @@ describe('a history in words', () => {
     )!.figures;
     const volts = 100 * (1 - Math.sqrt(1 - amplitudePercent! / 100));
     expect(title('supply-varies')).toContain(`as ${Number(volts.toFixed(1))} % of voltage`);
+    expect(title('supply-varies')).toContain('is least in firings that peak about 15 o’clock');
     expect(title('element-lost')).toMatch(/had 17 %, about a sixth, less power/);
   });
 
