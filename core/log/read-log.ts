@@ -57,12 +57,12 @@ export const readTable = (
   account: Account,
 ): TableRead | DelimitedRead => {
   const { name, byteLength } = file;
-  const isCareful = environment.isCareful ?? false;
-  return (
+  const { isCareful = false, knownCouple } = environment;
+  const table =
     readJson(text, name, byteLength, decisions, account) ??
     readTyped(text, name, byteLength, decisions, account) ??
-    readDelimited(text, name, byteLength, decisions, account, isCareful)
-  );
+    readDelimited(text, name, byteLength, decisions, account, isCareful);
+  return { ...table, knownCouple };
 };
 
 /**
@@ -83,5 +83,5 @@ export const readLog = (
   const text = openLogText(bytes, decisions, environment, account);
   const file = { name: fileName, byteLength: bytes.length };
   const table = readTable(text, file, decisions, environment, account);
-  return assembleLog({ ...table, knownCouple: environment.knownCouple });
+  return assembleLog(table);
 };

@@ -9,7 +9,7 @@ import { shapedBy, type Shaped } from './by-rule.ts';
 import type { Log } from '../../core/model/log.ts';
 import { Refusal } from '../../core/model/refusal.ts';
 import type { Trace } from '../../core/model/trace.ts';
-import type { Options, ReadingDecisions } from '../../core/model/options.ts';
+import type { CoupleType, Options, ReadingDecisions } from '../../core/model/options.ts';
 import { chooseFiring } from '../../core/trace/choose-firing.ts';
 import { makeTrace } from '../../core/trace/make-trace.ts';
 import { isGuess } from '../../core/wording/reading.ts';
@@ -41,6 +41,8 @@ interface LogShown {
 }
 
 interface KeptReading extends LogShown {
+  /** The kiln's couple as it was told then: bare millivolts are read by it. */
+  readonly couple: CoupleType | undefined;
   readonly key: string;
   readonly logKey: number;
   readonly sha256: string | null;
@@ -60,6 +62,9 @@ class LogRefused extends Refusal {
 /** One log read in one way, whichever firing in it is judged. */
 const keyOf = (logKey: number, { firing: _any, ...reading }: ReadingDecisions = {}): string =>
   JSON.stringify([logKey, reading]);
+
+const isBareVoltage = ({ source }: Log): boolean =>
+  source.channels.some(({ unit }) => unit === 'mV' || unit === 'uV');
 
 /** Nothing of the lines, where they were not asked for. */
 const NOT_SHOWN: ReadingShown = {
@@ -187,21 +192,22 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
     const bytes = await bytesOf(request, tell.kept);
     const hash = sha256(bytes);
     tell.stage('reading');
-    const read = readByRule(bytes, request, environment, tell);
     const { logKey, options } = request;
+    const couple = options.couple?.type;
+    const read = readByRule(bytes, request, { ...environment, knownCouple: couple }, tell);
     const key = keyOf(logKey, options.reading ?? read.shaped.rule?.decisions);
-    return { key, logKey, ...read, sha256: await hash };
+    return { key, logKey, couple, ...read, sha256: await hash };
   };
 
   /** @throws Refusal under the second log's own name, where it cannot be read */
-  const readSecond = async (run: SecondRun, decisions: ReadingDecisions | undefined) => {
-    const key = `${keyOf(run.key, decisions)} ${decisions?.firing ?? ''}`;
+  const readSecond = async (run: SecondRun, { reading: decisions, couple }: Options) => {
+    const key = JSON.stringify([run.key, decisions, couple?.type]);
     if (second?.key === key) return second;
     second = null;
     try {
       const bytes = new Uint8Array(await run.blob.arrayBuffer());
       const log = chooseFiring(
-        readLog(bytes, run.fileName, decisions, environment),
+        readLog(bytes, run.fileName, decisions, { ...environment, knownCouple: couple?.type }),
         decisions?.firing,
       );
       second = { key, log, trace: makeTrace(log), sha256: (await sha256(bytes)) ?? undefined };
@@ -219,14 +225,15 @@ export const createAnswerer = ({ sha256, ...environment }: Surroundings) => {
       const { log, trace } = now;
       return { document: analyzeTrace(log, trace, options, host), trace };
     }
-    const other = await readSecond(run, options.reading);
+    const other = await readSecond(run, options);
     return analyzeJoinedTraces({ log: now.log, trace: now.trace, ...host }, other, options);
   };
 
   /** What was read last, where it is what is asked for, or another firing of the same log. */
   const readBefore = ({ logKey, options, wantsReading }: AnalysisRequest): KeptReading | null => {
     if (kept?.key !== keyOf(logKey, options.reading)) return null;
-    const { whole, lines } = kept;
+    const { whole, lines, couple } = kept;
+    if (couple !== options.couple?.type && isBareVoltage(whole)) return null;
     if (wantsReading === true && lines === null) return null;
     const firing = options.reading?.firing;
     if (firing === kept.firing) return kept;

@@ -64,6 +64,25 @@ describe('the answerer', () => {
     expect(other.stages).toContain('reading');
   });
 
+  it('reads bare millivolts by the couple that was told, and again when another is', async () => {
+    const { answer } = createAnswerer(surroundings);
+    const volts = rows.map(
+      (_, i) => `${i * 60},${(40 * Math.sin((i * Math.PI) / 599)).toFixed(3)}`,
+    );
+    const blob = new Blob([
+      ['seconds,couple (mV),cold junction (°C)', ...volts.map((v) => `${v},20`)].join('\n'),
+    ]);
+    const by = (type: 'K' | 'N') =>
+      request({ log: { fileName: 'v.csv', content: { blob } }, options: { couple: { type } } });
+    const asK = await asked(answer, by('K'));
+    const asN = await asked(answer, by('N'));
+    // IEC 60584-1: 40.8 mV is 987 °C of type K; a couple of type N gives 36.3 mV at 1000 °C.
+    expect(asK.document.trace.peakC).toBeGreaterThan(960);
+    expect(asK.document.trace.peakC).toBeLessThan(1010);
+    expect(asN.document.trace.peakC).toBeGreaterThan(1080);
+    expect(asN.trace).not.toBeNull();
+  });
+
   it('takes the log of a second run with it, and sends what is drawn whenever that changes', async () => {
     const { answer } = createAnswerer(surroundings);
     const dated = (fileName: string, points: typeof CUT_SHORT, day: number) => ({
