@@ -38,13 +38,20 @@ const crossing = (u: uPlot, { document, words }: Scene, isHeating: boolean, py: 
   const { curve, trace } = document;
   const value = u.posToVal((py - u.bbox.top) / uPlot.pxRatio, 'y');
   const reading = words.unit === 'C' ? value : fromFahrenheit(value);
-  const index = isHeating
-    ? curve.celsius.findIndex((c) => c >= reading)
-    : curve.celsius.findLastIndex(
-        (c, at) => c >= reading && curve.atSeconds[at]! >= trace.peakAtSeconds,
-      );
-  const at = curve.atSeconds[index];
-  return at === undefined ? null : x(u, at);
+  const { length } = curve.celsius;
+  const last = curve.celsius.findLastIndex(
+    (c, at) => c >= reading && curve.atSeconds[at]! >= trace.peakAtSeconds,
+  );
+  const falls = last < 0 ? -1 : last + 1;
+  const after = isHeating ? curve.celsius.findIndex((c) => c >= reading) : falls;
+  if (after < 0) return null;
+  const edge = after === 0 ? 0 : length - 1;
+  if (after === 0 || after === length) return x(u, curve.atSeconds[edge]!);
+  // Between readings far apart the line crosses well before the next of them.
+  const [from, to] = [curve.celsius[after - 1]!, curve.celsius[after]!];
+  const share = to === from ? 1 : (reading - from) / (to - from);
+  const [begins, ends] = [curve.atSeconds[after - 1]!, curve.atSeconds[after]!];
+  return x(u, begins + share * (ends - begins));
 };
 
 /**
