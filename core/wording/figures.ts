@@ -25,7 +25,7 @@ const ENDINGS: readonly [ending: string, said: (value: number, say: Speech) => s
   ['C', (value, say) => say.temperature(celsius(value))],
 ];
 
-/** Figures that a reader knows by another word than their name. */
+/** What the detectors' figures are called beside their values. */
 const LABELS: Readonly<Record<string, string>> = {
   shortCones: 'short of the cone by',
   overCones: 'past the cone by',
@@ -94,6 +94,51 @@ const LABELS: Readonly<Record<string, string>> = {
   samples: 'readings in them',
   spikes: 'false readings in all',
   confidencePercent: 'certainty of the legs',
+  achievedCPerHour: 'achieved',
+  apartCones: 'apart by',
+  apartDeltaC: 'apart by',
+  askedC: 'asked for',
+  ceilingC: 'ceiling',
+  lowC: 'ceiling at least',
+  highC: 'ceiling at most',
+  reserveDeltaC: 'left up to the ceiling',
+  differsPercent: 'differs by',
+  fallenDeltaC: 'fallen by',
+  fastestCPerHour: 'fastest',
+  firing: 'judged here, number',
+  firings: 'firings in all',
+  gaps: 'gaps',
+  jumps: 'jumps',
+  times: 'times',
+  heavierPercent: 'heavier by',
+  interruptedMinutes: 'interrupted for',
+  lagMinutes: 'lags by',
+  lostPercent: 'lost',
+  oneCircuitPercent: 'one of the circuits gives',
+  relativePowerPercent: 'power beside the good firing',
+  lowPercent: 'power at least',
+  highPercent: 'power at most',
+  offCones: 'off by',
+  plannedCPerHour: 'planned',
+  plannedMinutes: 'planned',
+  scheduledMinutes: 'scheduled',
+  mendedMinutes: 'as likely meant',
+  enteredC: 'entered',
+  enteredPeakC: 'entered peak',
+  enteredCPerHour: 'entered',
+  enteredMinutes: 'entered',
+  meantC: 'likely meant',
+  meantPeakC: 'peak likely meant',
+  meantCPerHour: 'likely meant',
+  meantMinutes: 'likely meant',
+  slippedCones: 'the slip is worth',
+  scheduledPeakC: 'scheduled peak',
+  shortMinutes: 'short by',
+  shortPercent: 'short by',
+  stuckMinutes: 'stuck for',
+  targetC: 'target',
+  whileCoolingDeltaC: 'while cooling',
+  whileHeatingDeltaC: 'while heating',
 };
 
 /** Numbers that only find the place and are said in words elsewhere. */
@@ -108,7 +153,10 @@ export interface FigureWords {
 
 const endingOf = (name: string) => ENDINGS.find(([ending]) => name.endsWith(ending));
 
-/** `lateMinutes` → `late`, `plannedCPerHour` → `planned`. */
+/** Whether a figure has a label, or is left unsaid, by choice and not by its name alone. */
+export const isNamedFigure = (name: string): boolean => name in LABELS || SILENT.has(name);
+
+/** The label of a figure: `lateMinutes` → `late by`; of one without, its name without the unit. */
 export const figureLabel = (name: string): string => {
   const known = LABELS[name];
   if (known !== undefined) return known;

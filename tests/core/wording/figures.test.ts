@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { figureLabel, figureText, figureWords } from '../../../core/wording/figures.ts';
+import {
+  figureLabel,
+  figureText,
+  figureWords,
+  isNamedFigure,
+} from '../../../core/wording/figures.ts';
 import { speechIn } from '../../../core/wording/speech.ts';
+import { emittedFigures } from '../../house/emitted-figures.ts';
 
 describe('a figure', () => {
   it.each([
@@ -37,6 +43,41 @@ describe('a figure', () => {
     expect(words.map(({ value, limit }) => [value, limit])).toEqual([
       ['36 min', '3 min'],
       ['80 %', '20 %'],
+    ]);
+  });
+});
+
+describe('every figure that a detector can give', () => {
+  // The names that schedule-suspect puts together, from what was entered and its unit.
+  const composed = ['entered', 'meant'].flatMap((what) =>
+    ['C', 'PeakC', 'CPerHour', 'Minutes'].map((unit) => what + unit),
+  );
+  const emitted = new Set([...emittedFigures(), ...composed]);
+
+  it('is found in the code, also where another function makes it', () => {
+    expect(emitted.size).toBeGreaterThan(80);
+    // A plain literal, one behind a condition, one from a helper, and a limit.
+    for (const name of ['lostPercent', 'oneCircuitPercent', 'asPlannedOffCones', 'cameToC']) {
+      expect(emitted).toContain(name);
+    }
+  });
+
+  it('has a label, or is left unsaid by choice', () => {
+    expect([...emitted].filter((name) => !isNamedFigure(name))).toEqual([]);
+  });
+
+  it('is said in its unit: only counts and places are bare numbers', () => {
+    const isBare = (name: string) => figureText(name, 12, speechIn('C')) === '12';
+    expect([...emitted].filter(isBare).sort()).toEqual([
+      'firing',
+      'firings',
+      'gaps',
+      'jumps',
+      'probably',
+      'readAs',
+      'segment',
+      'spikes',
+      'times',
     ]);
   });
 });
