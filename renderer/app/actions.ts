@@ -175,7 +175,7 @@ export const createActions = (
         return Promise.resolve();
       }),
     joinLog: () =>
-      withFiring(async () => {
+      withFiring(async ({ log }) => {
         const { logs, refused } = await (await host.openLogs()).opened;
         const [run] = logs;
         const problem = refused[0];
@@ -183,14 +183,24 @@ export const createActions = (
           const text = `“${problem.fileName}”: ${problem.why}`;
           state().notify({ tone: 'problem', text });
         }
-        if (run) await state().join(secondRun(run));
+        if (!run) return;
+        if (!isHistory() && openFiring(state())?.log === log) await state().join(secondRun(run));
+        else {
+          const text = `“${run.fileName}” was not joined: another log was opened meanwhile.`;
+          state().notify({ tone: 'problem', text });
+        }
       }),
     addToHistory: () =>
       attempt(async () => {
         const { logs, refused } = await (await host.openLogs()).opened;
         const text = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`).join(' ');
         state().notify(text === '' ? null : { tone: 'problem', text });
-        if (logs.length > 0) await history.getState().add(logs);
+        if (logs.length === 0) return;
+        if (isHistory()) await history.getState().add(logs);
+        else {
+          const text = 'Nothing was added: the history was left meanwhile.';
+          state().notify({ tone: 'problem', text });
+        }
       }),
     saveHistory: () =>
       withHistory(async (words) => {

@@ -73,6 +73,7 @@ const Telling = () => {
   const unit = useApp((state) => state.preferences.unit);
   const scheduleRefused = useApp((state) => state.scheduleRefused);
   const offered = useOffered();
+  const isOfSeveral = useHistory((state) => state.isShown);
   const { setTold, setDrafts, forgetSchedule, showTelling } = useAppStore().getState();
   const panel = useRef<HTMLElement>(null);
   // Who opens the panel by a key goes on in it; closed, the focus goes back to where it came from.
@@ -105,6 +106,7 @@ const Telling = () => {
         onOpenSchedule={actions.openSchedule}
         scheduleRefused={scheduleRefused}
         onSaveSchedule={actions.save}
+        isOfSeveral={isOfSeveral}
       />
     </aside>
   );

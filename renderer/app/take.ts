@@ -24,17 +24,25 @@ const anOpening = (fileNames: readonly string[], number: number): Opening => {
   return { fileNames, number, over, end, isSlow: false };
 };
 
+/** A history says itself by which schedule it goes: that one is ready need not stand over it. */
+const quietOn = (store: AppStore, history: HistoryStore): void => {
+  const { notice, notify } = store.getState();
+  if (history.getState().isShown && notice?.tone === 'said') notify(null);
+};
+
 /** One log is a firing, several are a kiln's history. A schedule beside them holds for all. */
 const takeIn = async (store: AppStore, history: HistoryStore, opened: Opened): Promise<void> => {
   const { logs } = opened;
   if (logs.length < 2) {
     if (logs.length === 1) history.getState().hide();
     await store.getState().take(opened);
+    quietOn(store, history);
     return;
   }
   // The schedule comes second: it changes what the history goes by, as told by hand.
   const telling = history.getState().open(logs);
   await Promise.all([telling, store.getState().take({ ...opened, logs: [] })]);
+  quietOn(store, history);
 };
 
 /**

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { prose } from '../../core/report/clean.ts';
 import { historyWords, type HistoryWords } from '../../core/wording/history.ts';
 import { counted, speechIn } from '../../core/wording/speech.ts';
@@ -26,7 +26,14 @@ const noteOf = (finding: HistoryWords['findings'][number], index: number): NoteW
 });
 
 const Reading = ({ done, of }: { readonly done: number; readonly of: number }) => {
-  const { close } = useHistoryStore().getState();
+  const { stop } = useHistoryStore().getState();
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape' && !event.defaultPrevented) stop();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [stop]);
   return (
     <div className="state reading-state" aria-busy="true">
       <h1>Reading {counted(of, 'firing')}</h1>
@@ -40,7 +47,7 @@ const Reading = ({ done, of }: { readonly done: number; readonly of: number }) =
         aria-label="Progress of the reading"
       />
       <p>
-        <button type="button" className="button" onClick={close}>
+        <button type="button" className="button" onClick={stop}>
           Stop
         </button>
       </p>
@@ -95,7 +102,7 @@ const LeftOut = ({ leftOut, logs }: LeftOutProps) => {
   const { leaveOut } = useHistoryStore().getState();
   return leftOut.length === 0 ? null : (
     <section className="guesses" aria-labelledby="left-out-title">
-      <h2 id="left-out-title">What could not be read</h2>
+      <h2 id="left-out-title">What was left out</h2>
       <ul>
         {leftOut.map(({ place, message, line }) => (
           <li key={place}>
@@ -180,6 +187,16 @@ const Told = ({ told }: { readonly told: HistoryTold }) => {
     [firings, unit],
   );
   const marked = selected === null ? [] : (history.findings[selected]?.firings ?? []);
+  if (firings.length === 0) {
+    return (
+      <div className="state">
+        <h1>None of these logs could be read</h1>
+        <p>Open one by itself: it can be put right on its reading desk.</p>
+        <LeftOut {...{ leftOut, logs }} />
+        <Buttons />
+      </div>
+    );
+  }
   const logAt = (index: number): HistoryLog => logs[firings[index]!.place]!;
   return (
     <div className="sheet history">
@@ -200,7 +217,13 @@ const Told = ({ told }: { readonly told: HistoryTold }) => {
           <h2 id="history-picture-title" className="unseen">
             Power and cones, firing by firing
           </h2>
-          <HistoryPicture history={history} marked={marked} />
+          {history.firings.some(({ relativePower }) => relativePower !== null) ? (
+            <HistoryPicture history={history} marked={marked} />
+          ) : (
+            <p className="muted">
+              None of these firings shows the kiln’s power, so there is no course of it to draw.
+            </p>
+          )}
         </section>
         <Findings words={words} />
       </div>

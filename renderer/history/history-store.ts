@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Options } from '../../core/model/options.ts';
 import type { OpenedLog } from '../host/host.ts';
 import type { AppState, AppStore } from '../state/store.ts';
-import { retold } from '../state/told.ts';
+import { retold, toldOfTheKiln } from '../state/told.ts';
 import type { Historian } from '../worker/historian.ts';
 import type { HistoryLog, HistoryTold } from '../worker/history-protocol.ts';
 import type { LogFile } from '../worker/protocol.ts';
@@ -34,6 +34,8 @@ export interface HistoryState {
   readonly comeBack: () => Promise<void>;
   /** Lets a sheet stand on the page. */
   readonly hide: () => void;
+  /** Ends a reading under way: back to what was told before, or to nothing. */
+  readonly stop: () => void;
   readonly close: () => void;
   readonly select: (finding: number | null) => void;
 }
@@ -76,6 +78,14 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
     let toldOfAll: Options = {};
     /** The log that was opened from the history last. */
     let sheet: Sheet | null = null;
+    /** The last history that was told whole, and by what. */
+    let last: (Pick<HistoryState, 'logs' | 'history'> & { readonly by: Options }) | null = null;
+
+    /** What was told of this kiln's firings is no matter to what comes next on the page. */
+    const forgetTold = (): void => {
+      const { told, setTold } = app.getState();
+      void setTold(toldOfTheKiln(told));
+    };
 
     const tell = async (): Promise<void> => {
       const { logs } = get();
@@ -85,7 +95,9 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
       set({ history: reading(0), selected: null });
       const request = { logs, options: toldOfAll, rules };
       const outcome = await historian.ask(request, (done) => set({ history: reading(done) }));
-      if (outcome.kind !== 'superseded') set({ history: outcome });
+      if (outcome.kind === 'superseded') return;
+      last = { logs, history: outcome, by: request.options };
+      set({ history: outcome });
     };
 
     const tellThese = async (logs: readonly HistoryLog[]): Promise<void> => {
@@ -117,9 +129,13 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
     return {
       ...NOTHING,
       open: async (logs) => {
-        const { firing, closeFiring } = app.getState();
-        if (firing.kind === 'open' || firing.kind === 'reading') closeFiring();
+        const { firing, told, closeFiring, setTold } = app.getState();
+        if (get().isShown) get().close();
+        else if (firing.kind !== 'empty') closeFiring();
+        // As with one log: what was told beside a log that was refused is meant for these.
+        if (firing.kind === 'refused') await setTold(ofAll(told));
         sheet = null;
+        last = null;
         await tellThese(logs.map(kept));
       },
       add: (logs) => tellThese([...get().logs, ...logs.map(kept)]),
@@ -144,11 +160,30 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
         set({ logs, isShown: true });
         if (isChanged) await tell();
       },
-      hide: () => set({ isShown: false }),
+      hide: () => {
+        if (!get().isShown) return;
+        set({ isShown: false });
+        forgetTold();
+      },
+      stop: () => {
+        historian.stop();
+        if (last === null) {
+          get().close();
+          return;
+        }
+        const { logs, history, by } = last;
+        toldOfAll = by;
+        set({ logs, history });
+        void app.getState().setTold(by);
+        app.getState().say('Reading was stopped.');
+      },
       close: () => {
         historian.stop();
+        const { isShown } = get();
         sheet = null;
+        last = null;
         set(NOTHING);
+        if (isShown) forgetTold();
       },
       select: (selected) => set({ selected }),
     };

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useLayoutEffect, useSyncExternalStore } from 'react';
 import type { Preferences } from '../host/host.ts';
 
 const darkWanted = (): MediaQueryList => window.matchMedia('(prefers-color-scheme: dark)');
@@ -20,10 +20,22 @@ export const useTheme = (theme: Preferences['theme']): 'light' | 'dark' => {
   return isSystemDark ? 'dark' : 'light';
 };
 
+/**
+ * Chromium goes on asking its container queries by the size of text before, until the containers are
+ * made anew: for one layout there are none.
+ */
+const askContainersAnew = (root: HTMLElement): void => {
+  root.classList.add('without-containers');
+  root.getBoundingClientRect();
+  root.classList.remove('without-containers');
+};
+
 /** Sets the size from which every other one is reckoned, upon what the reader's browser has. */
 export const useTextSize = (textPercent: number): void => {
-  useEffect(() => {
-    document.documentElement.style.fontSize = `${textPercent}%`;
+  useLayoutEffect(() => {
+    const root = document.documentElement;
+    root.style.fontSize = `${textPercent}%`;
+    askContainersAnew(root);
   }, [textPercent]);
 };
 

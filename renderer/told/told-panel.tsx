@@ -25,12 +25,19 @@ export const ToldPanel = (props: ToldPanelProps) => {
         <CouplePart options={options} unit={unit} onOptions={onOptions} />
         <KilnPart options={options} onOptions={onOptions} />
       </div>
-      <WitnessCones
-        options={options}
-        onOptions={onOptions}
-        begun={drafts.witness}
-        onBegun={(witness) => onDrafts({ witness })}
-      />
+      {props.isOfSeveral === true ? (
+        <p className="told-muted">
+          This holds for every firing of the history. Cones seen beside one load are told on the
+          sheet of that firing.
+        </p>
+      ) : (
+        <WitnessCones
+          options={options}
+          onOptions={onOptions}
+          begun={drafts.witness}
+          onBegun={(witness) => onDrafts({ witness })}
+        />
+      )}
     </section>
   );
 };

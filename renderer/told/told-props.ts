@@ -39,4 +39,6 @@ export interface ToldPanelProps {
   readonly onOpenSchedule: () => void;
   readonly scheduleRefused: RefusedSchedule | null;
   readonly onSaveSchedule: (file: FileToSave) => void;
+  /** Whether it is told of several firings at once: cones seen beside one load are then no matter. */
+  readonly isOfSeveral?: boolean;
 }

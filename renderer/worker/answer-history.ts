@@ -1,5 +1,6 @@
 import { entriesOf } from '../../core/history/entries.ts';
 import { firingOrder, historyOf } from '../../core/history/history.ts';
+import type { AnalysisDocument } from '../../core/model/document.ts';
 import { createAnswerer, refusedBy, type Surroundings } from './answerer.ts';
 import type {
   FiringTold,
@@ -8,6 +9,18 @@ import type {
   HistoryTold,
   LogLeftOut,
 } from './history-protocol.ts';
+
+const TWICE = {
+  code: 'cannot-join',
+  message: 'this is the same log as another one here, and is counted once',
+  line: null,
+} as const;
+
+/** Two firings of one log are two; the same firing of one file is one. */
+const isSameFile = (a: AnalysisDocument, b: AnalysisDocument): boolean =>
+  a.source.sha256 !== null &&
+  a.source.sha256 === b.source.sha256 &&
+  a.options.reading?.firing === b.options.reading?.firing;
 
 const UNHEARD = { stage: () => undefined, kept: () => undefined };
 
@@ -33,7 +46,10 @@ export const answerHistory = async (
       log: { fileName: log.fileName, content },
     };
     try {
-      firings.push({ place, document: (await answer(request, UNHEARD)).document });
+      const { document } = await answer(request, UNHEARD);
+      const twin = firings.find((other) => isSameFile(other.document, document));
+      if (twin === undefined) firings.push({ place, document });
+      else leftOut.push({ place, ...TWICE });
     } catch (cause) {
       const { code, message, line } = refusedBy(cause);
       leftOut.push({ place, code, message, line });

@@ -52,6 +52,7 @@ describe('the arguments', () => {
         logs: ['a.csv', 'b.csv'],
         schedule: 's.json',
         cone: null,
+        joined: null,
         format: 'text',
         out: null,
         unit: 'C',

@@ -74,6 +74,27 @@ overBothHosts((window) => {
     await page.locator('.empty-state').waitFor();
   });
 
+  test('the same log is counted once; cones beside one load are not asked of all', async () => {
+    const { page } = window();
+    await dropped(page);
+    await dropFiles(page, [...logs, ...logs.slice(0, 2)]);
+    await page.getByText('this is the same log as another one here').first().waitFor();
+    await told(page);
+    await page.getByRole('heading', { name: `over ${FIRINGS} firings` }).waitFor();
+    await page.getByRole('button', { name: 'Schedule and kiln' }).click();
+    expect(await page.getByText('Add a cone that was seen').count()).toBe(0);
+  });
+
+  test('nothing of a history’s schedule is held against a log that is dropped on it', async () => {
+    const { page } = window();
+    await dropped(page);
+    await dropFiles(page, [sampleFile('decal.txt')]);
+    await settled(page);
+    await page.getByText('No schedule to hold the curve against').waitFor();
+    await dropFiles(page, [textFile('bad.csv', 'nothing\n'), textFile('worse.csv', 'here\n')]);
+    await page.getByRole('heading', { name: 'None of these logs could be read' }).waitFor();
+  });
+
   test('what cannot be read is named and left out; the text can be copied', async () => {
     const { page } = window();
     await dropFiles(page, [...logs.slice(0, 2), textFile('bad.csv', 'nothing here\n')]);

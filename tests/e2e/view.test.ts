@@ -87,6 +87,21 @@ overBothHosts(
         }
       });
 
+      test('leaves the curve the whole width, also where it was set before there was one', async () => {
+        await page.setViewportSize({ width: 900, height: 600 });
+        await chooseView(page, 'Text at 200 %');
+        const curve = page.locator('.curve-frame');
+        const openOne = async (): Promise<number> => {
+          await dropFiles(page, [sampleFile('good-glaze.csv')]);
+          await settled(page);
+          return (await curve.boundingBox())?.width ?? 0;
+        };
+        expect(await openOne()).toBeGreaterThan(700);
+        await page.reload();
+        await page.locator('.empty-state').waitFor();
+        expect(await openOne()).toBeGreaterThan(700);
+      });
+
       test.each([
         { width: 900, height: 600, textPercent: 100 },
         { width: 900, height: 600, textPercent: 200 },

@@ -105,6 +105,40 @@ describe('a history of several logs', () => {
     expect(app.getState().told).toEqual({ schedule: SCHEDULE });
   });
 
+  it('leaves nothing that was told of it to a log of another kind', async () => {
+    const { app, state, asked } = setUp();
+    await app.getState().tell({ schedule: SCHEDULE, kiln: { circuits: 3 } });
+    await state().open([log('a.csv'), log('b.csv')]);
+    state().hide();
+    expect(app.getState().told).toEqual({ kiln: { circuits: 3 } });
+    await state().comeBack();
+    expect(app.getState().told).toEqual({ schedule: SCHEDULE, kiln: { circuits: 3 } });
+    await state().open([log('c.csv'), log('d.csv')]);
+    expect(asked().options).toEqual({ kiln: { circuits: 3 } });
+    await app.getState().tell({ schedule: SCHEDULE });
+    state().close();
+    expect(app.getState().told).toEqual({ kiln: { circuits: 3 } });
+  });
+
+  it('goes back, when it is stopped, to what was told before', async () => {
+    const { app, state, ask } = setUp();
+    await state().open([log('a.csv'), log('b.csv')]);
+    const before = state().logs;
+    ask.mockImplementation(() => new Promise(() => undefined));
+    void app.getState().tell({ cone: '6' });
+    expect(state().history.kind).toBe('reading');
+    state().stop();
+    expect(state()).toMatchObject({ isShown: true, history: { kind: 'told' } });
+    expect(app.getState().told).toEqual({});
+    void state().add([log('c.csv')]);
+    state().stop();
+    expect(state().logs).toEqual(before);
+    expect(ask).toHaveBeenCalledTimes(3);
+    void state().open([log('d.csv'), log('e.csv')]);
+    state().stop();
+    expect(state()).toMatchObject({ isShown: false, logs: [] });
+  });
+
   it('ends with its last log, or when it is closed', async () => {
     const { state, asked } = setUp();
     await state().open([log('a.csv'), log('b.csv')]);

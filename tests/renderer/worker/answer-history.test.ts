@@ -38,6 +38,21 @@ describe('the history in the worker', () => {
     expect(told.leftOut[0]!.message).not.toBe('');
   });
 
+  it('counts the same log once, and says so', async () => {
+    const hashing = {
+      sha256: async (bytes: Uint8Array<ArrayBuffer>) =>
+        Buffer.from(await crypto.subtle.digest('SHA-256', bytes)).toString('hex'),
+    };
+    const one = climb('a.csv', 2, 900);
+    const told = await answerHistory(
+      request([one, climb('b.csv', 3, 900), { ...one, fileName: 'copy.csv' }]),
+      hashing,
+      () => 0,
+    );
+    expect(told.history.firings.map(({ fileName }) => fileName)).toEqual(['a.csv', 'b.csv']);
+    expect(told.leftOut).toMatchObject([{ place: 2, code: 'cannot-join' }]);
+  });
+
   it('goes by what was told of one log alone', async () => {
     const log = { ...climb('a.csv', 2, 1000), own: { reading: { unit: 'F' as const } } };
     const told = await answerHistory(
