@@ -78,6 +78,9 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
     let toldOfAll: Options = {};
     /** The log that was opened from the history last. */
     let sheet: Sheet | null = null;
+    /** Whether something was told on sheets that the history does not go by yet. */
+    let isStale = false;
+    let rulesUsed: AppState['rules'] = [];
     /** The last history that was told whole, and by what. */
     let last: (Pick<HistoryState, 'logs' | 'history'> & { readonly by: Options }) | null = null;
 
@@ -91,6 +94,8 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
       const { logs } = get();
       const { told, rules } = app.getState();
       toldOfAll = ofAll(told);
+      rulesUsed = rules;
+      isStale = false;
       const reading = (done: number) => ({ kind: 'reading', done, of: logs.length }) as const;
       set({ history: reading(0), selected: null });
       const request = { logs, options: toldOfAll, rules };
@@ -109,15 +114,22 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
       await tell();
     };
 
-    /** The logs with what was told on the sheet of one of them. */
-    const withSheet = (): readonly HistoryLog[] => {
-      const { logs } = get();
-      const { told } = app.getState();
-      if (sheet === null || fileOnSheet(app.getState()) !== sheet.file) return logs;
-      const { of } = sheet;
-      const own = ofOne(told);
-      toldOfAll = ofAll(told);
-      return isSame(own, of.own) ? logs : logs.map((log) => (log === of ? { ...log, own } : log));
+    /** Keeps with a log what was told of it on its sheet, and what was told there of all. */
+    const noteSheet = (): void => {
+      const { told, firing } = app.getState();
+      if (sheet === null || fileOnSheet(app.getState()) !== sheet.file) return;
+      const { of, file } = sheet;
+      const all = ofAll(told);
+      isStale ||= !isSame(all, toldOfAll);
+      toldOfAll = all;
+      // A rule finds its logs by itself, as long as it is kept.
+      const isByRule = firing.kind === 'open' && firing.rule !== null;
+      const own = ofOne(isByRule ? retold(told, { reading: of.own.reading }) : told);
+      if (isSame(own, of.own)) return;
+      isStale = true;
+      const log = { ...of, own };
+      sheet = { of: log, file };
+      set({ logs: get().logs.map((one) => (one === of ? log : one)) });
     };
 
     app.subscribe((now, before) => {
@@ -150,17 +162,15 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
         await opening;
       },
       comeBack: async () => {
-        const { logs: before } = get();
-        const told = toldOfAll;
-        const logs = withSheet();
-        const isChanged = logs !== before || !isSame(told, toldOfAll);
+        noteSheet();
         sheet = null;
         app.getState().closeFiring();
         await app.getState().setTold(toldOfAll);
-        set({ logs, isShown: true });
-        if (isChanged) await tell();
+        set({ isShown: true });
+        if (isStale || app.getState().rules !== rulesUsed) await tell();
       },
       hide: () => {
+        noteSheet();
         if (!get().isShown) return;
         set({ isShown: false });
         forgetTold();

@@ -93,6 +93,21 @@ describe('a history of several logs', () => {
     expect(app.getState().told).toEqual({ schedule: SCHEDULE, observedCones });
   });
 
+  it('keeps it, too, where another log is opened before anyone comes back', async () => {
+    const { app, state, ask, asked } = setUp();
+    await state().open([log('a.csv'), log('b.csv')]);
+    await state().openOne(state().logs[0]!);
+    await app.getState().tell({ kiln: { heat: 'fuel' } });
+    const observedCones = [{ cone: '6' as const, place: 'top', bendDegrees: 90 }];
+    await app.getState().tell({ observedCones });
+    state().hide();
+    await app.getState().openLog(log('other.csv'));
+    await state().comeBack();
+    expect(ask).toHaveBeenCalledTimes(2);
+    expect(asked().logs.map(({ own }) => own)).toEqual([{ observedCones }, {}]);
+    expect(asked().options).toEqual({ kiln: { heat: 'fuel' } });
+  });
+
   it('is not told again for a look at a sheet, nor by what was told of another log', async () => {
     const { app, state, ask } = setUp();
     await app.getState().tell({ schedule: SCHEDULE });
