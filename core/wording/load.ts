@@ -41,15 +41,25 @@ const isBeyondTolerance = ({ heatWork, load }: AnalysisDocument): boolean => {
   return Math.abs(near - positionOfCone(heatWork.target.cone)) > HALF_CONE;
 };
 
+/** Whether witness cones have put right what the couple read. */
+const countsCones = ({ heatWork }: AnalysisDocument): boolean =>
+  (heatWork?.coupleErrorC ?? null) !== null;
+
 /** Whether what was measured rests on a couple that is to be acted on. */
-const doubtsCouple = ({ findings }: AnalysisDocument): boolean =>
-  findings.some(({ id, severity }) => severity === 'act' && speaksOf(id, 'couple'));
+const doubtsCouple = (document: AnalysisDocument): boolean =>
+  !countsCones(document) &&
+  document.findings.some(({ id, severity }) => severity === 'act' && speaksOf(id, 'couple'));
+
+const asMeantAnswer = (document: AnalysisDocument): string => {
+  if (countsCones(document)) return 'By the cones that were seen this load got what was meant.';
+  return doubtsCouple(document)
+    ? 'By its readings this load got what was meant, but the couple that gave them was failing.'
+    : 'Nothing in the record speaks against this load.';
+};
 
 const WORDS: Readonly<Record<Load['state'], (document: AnalysisDocument) => LoadWords>> = {
   'as-meant': (document) => ({
-    answer: doubtsCouple(document)
-      ? 'By its readings this load got what was meant, but the couple that gave them was failing.'
-      : 'Nothing in the record speaks against this load.',
+    answer: asMeantAnswer(document),
     advice: doubtsCouple(document)
       ? 'Go by cones that stood beside the ware, and by the ware itself, before you trust it.'
       : 'Go by the cones and by the ware itself.',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { celsius } from '../../../core/units.ts';
+import { celsius, celsiusDelta } from '../../../core/units.ts';
 import { loadWords } from '../../../core/wording/load.ts';
 import { exampleDocument } from '../../fixtures/documents/load.ts';
 import { finding } from './builders.ts';
@@ -23,6 +23,18 @@ describe('whether the load can be saved', () => {
     expect(withCouple('act').answer).toContain('the couple that gave them was failing');
     expect(withCouple('act').advice).toContain('cones that stood beside the ware');
     expect(withCouple('watch').answer).toContain('Nothing in the record');
+  });
+
+  it('goes by the cones where they were seen, whatever the couple read', () => {
+    const good = exampleDocument('good-firing');
+    const coupleErrorC = {
+      ...{ estimate: celsiusDelta(-38), low: celsiusDelta(-46), high: celsiusDelta(-30) },
+      ...{ byPlace: [], oneOffset: null },
+    };
+    const heatWork = { ...good.heatWork!, coupleErrorC };
+    const findings = [{ ...finding('sensor-drift'), severity: 'act' as const }];
+    const { answer } = loadWords({ ...good, heatWork, findings });
+    expect(answer).toBe('By the cones that were seen this load got what was meant.');
   });
 
   it('leaves short bisque the choice to be glazed as it is', () => {
