@@ -58,10 +58,10 @@ export const KILN_WORDINGS = {
   'power-stuck-on': {
     name: 'power that stayed on',
     title: (topic) =>
-      line`Heating went on for ${minutesOf(topic, 'stuckMinutes', 'some time')} after the controller asked for none.`,
+      line`Heating went on for ${minutesOf(topic, 'stuckMinutes', 'some time')} although the kiln was hotter than was asked for.`,
     why: () =>
-      'The reading kept climbing where the plan had it level or falling. Contacts that have welded ' +
-      'together do this, and they do not stop by themselves.',
+      'The reading kept climbing although it stood above what was asked for. Contacts that have ' +
+      'welded together do this, and they do not stop by themselves.',
     couldBe: () => [
       {
         cause: 'The controller ran another programme than the one given here',
