@@ -14,6 +14,7 @@ import { printReport } from '../print/print-report.ts';
 import { openSample, type Sample } from '../samples/samples.ts';
 import type { OpenFiring } from '../state/firing.ts';
 import { secondRun } from '../state/firings.ts';
+import { problem, refusedFiles } from '../state/notices.ts';
 import { openFiring, otherUnit, type AppStore } from '../state/store.ts';
 import { takeUpTyped, typedFile } from '../typed/typed-files.ts';
 import type { ViewStore } from '../curve/view-store.ts';
@@ -74,7 +75,7 @@ export const createActions = (
   const attempt = (deed: () => Promise<void>): void => {
     deed().catch((cause: unknown) => {
       if (!(cause instanceof HostGone)) console.error(cause);
-      state().notify({ tone: 'problem', text: sentence(cause) });
+      state().notify(problem(sentence(cause)));
     });
   };
 
@@ -100,7 +101,7 @@ export const createActions = (
     const result = await host.save(file);
     if (result.outcome === 'failed') {
       const text = `“${file.fileName}” was not saved: ${result.why}`;
-      state().notify({ tone: 'problem', text });
+      state().notify(problem(text));
     } else if (result.outcome === 'saved') sayDone(`Saved ${result.fileName ?? file.fileName}.`);
     return result.outcome === 'saved';
   };
@@ -178,28 +179,25 @@ export const createActions = (
       withFiring(async ({ log }) => {
         const { logs, refused } = await (await host.openLogs()).opened;
         const [run] = logs;
-        const problem = refused[0];
-        if (problem) {
-          const text = `“${problem.fileName}”: ${problem.why}`;
-          state().notify({ tone: 'problem', text });
-        }
+        const [refusal] = refusedFiles(refused);
+        if (refusal !== undefined) state().notify(problem(refusal));
         if (!run) return;
         if (!isHistory() && openFiring(state())?.log === log) await state().join(secondRun(run));
         else {
           const text = `“${run.fileName}” was not joined: another log was opened meanwhile.`;
-          state().notify({ tone: 'problem', text });
+          state().notify(problem(text));
         }
       }),
     addToHistory: () =>
       attempt(async () => {
         const { logs, refused } = await (await host.openLogs()).opened;
-        const text = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`).join(' ');
-        state().notify(text === '' ? null : { tone: 'problem', text });
+        const text = refusedFiles(refused).join(' ');
+        state().notify(text === '' ? null : problem(text));
         if (logs.length === 0) return;
         if (isHistory()) await history.getState().add(logs);
         else {
           const text = 'Nothing was added: the history was left meanwhile.';
-          state().notify({ tone: 'problem', text });
+          state().notify(problem(text));
         }
       }),
     saveHistory: () =>

@@ -72,8 +72,8 @@ const fileOnSheet = ({ firing }: AppState): LogFile | null =>
  * The history of a kiln over several logs. While it stands on the page, what is told in the panel
  * holds for all of its firings, and the answer follows at once.
  */
-export const createHistoryStore = (historian: Historian, app: AppStore): HistoryStore => {
-  return createStore<HistoryState>((set, get) => {
+export const createHistoryStore = (historian: Historian, app: AppStore): HistoryStore =>
+  createStore<HistoryState>((set, get) => {
     /** What was told of all firings when the history was last on the page. */
     let toldOfAll: Options = {};
     /** The log that was opened from the history last. */
@@ -198,4 +198,3 @@ export const createHistoryStore = (historian: Historian, app: AppStore): History
       select: (selected) => set({ selected }),
     };
   });
-};

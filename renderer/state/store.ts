@@ -24,7 +24,7 @@ import {
 } from './firings.ts';
 import { createLaying } from './laying.ts';
 import type { Keeping } from './keeping.ts';
-import { problem, withReady } from './notices.ts';
+import { problem, refusedFiles, withReady } from './notices.ts';
 import { ruleToKeep, stillBy } from './rule-keeper.ts';
 import { refusedText, scheduleFrom, type ScheduleRefused } from './schedule-file.ts';
 import { typing, type TypingState } from './typing.ts';
@@ -244,7 +244,7 @@ export const createAppStore = (
 
       take: async ({ logs, schedule, refused }) => {
         const [log] = logs;
-        const problems = refused.map(({ fileName, why }) => `“${fileName}”: ${why}`);
+        const problems = refusedFiles(refused);
         set({ notice: problems.length === 0 ? null : problem(problems.join(' ')) });
         if (log) await get().openLog(log, schedule);
         else if (schedule) await get().takeSchedule(schedule);
